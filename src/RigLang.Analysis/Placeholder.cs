@@ -1,0 +1,3 @@
+namespace RigLang.Analysis;
+
+internal static class Placeholder;

@@ -1,0 +1,3 @@
+namespace RigLang.Editing;
+
+internal static class Placeholder;

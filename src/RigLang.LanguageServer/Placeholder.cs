@@ -1,0 +1,3 @@
+namespace RigLang.LanguageServer;
+
+internal static class Placeholder;

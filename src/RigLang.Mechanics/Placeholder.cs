@@ -1,0 +1,3 @@
+namespace RigLang.Mechanics;
+
+internal static class Placeholder;

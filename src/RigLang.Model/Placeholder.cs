@@ -1,0 +1,3 @@
+namespace RigLang.Model;
+
+internal static class Placeholder;

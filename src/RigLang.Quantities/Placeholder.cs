@@ -1,0 +1,3 @@
+namespace RigLang.Quantities;
+
+internal static class Placeholder;

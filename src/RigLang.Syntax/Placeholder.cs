@@ -1,0 +1,3 @@
+namespace RigLang.Syntax;
+
+internal static class Placeholder;
