@@ -1,3 +1,0 @@
-namespace RigLang.Syntax;
-
-internal static class Placeholder;

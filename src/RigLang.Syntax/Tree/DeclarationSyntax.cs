@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+
+namespace RigLang.Syntax.Tree;
+
+/// <summary>
+/// An opening line (or a <c>use</c>, a <c>language</c> line, or text before the first opening) with all lines up to the next one in the first column.
+/// It doesn't know where in the file it stands: a declaration whose lines are all the same objects is the same object.
+/// </summary>
+public sealed class DeclarationSyntax
+{
+    internal DeclarationSyntax(ImmutableArray<LineSyntax> lines, StatementSyntax? head, ImmutableArray<NodeSyntax> nodes)
+    {
+        Lines = lines;
+        Head = head;
+        Nodes = nodes;
+    }
+
+    public ImmutableArray<LineSyntax> Lines { get; }
+
+    /// <summary><see cref="OpeningSyntax"/>, <see cref="UseSyntax"/>, <see cref="LanguageSyntax"/>, or null for lines before the first of these.
+    /// A first-column fact (a forgotten indent) stays with the declaration above it, as a node.</summary>
+    public StatementSyntax? Head { get; }
+
+    public OpeningSyntax? Opening => Head as OpeningSyntax;
+
+    /// <summary>The statements under the head, nested by indentation.</summary>
+    public ImmutableArray<NodeSyntax> Nodes { get; }
+}
