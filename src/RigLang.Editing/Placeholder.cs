@@ -1,3 +1,0 @@
-namespace RigLang.Editing;
-
-internal static class Placeholder;

@@ -1,3 +1,0 @@
-namespace RigLang.Model;
-
-internal static class Placeholder;
