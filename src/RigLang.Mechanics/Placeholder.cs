@@ -1,3 +1,0 @@
-namespace RigLang.Mechanics;
-
-internal static class Placeholder;

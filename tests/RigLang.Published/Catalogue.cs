@@ -1,0 +1,10 @@
+namespace RigLang.Published;
+
+/// <summary>Every published check, model by model.</summary>
+public static class Catalogue
+{
+    public static IReadOnlyList<PublishedCheck> All { get; } =
+    [
+        .. StaticsChecks.All,
+    ];
+}
