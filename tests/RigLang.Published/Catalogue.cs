@@ -6,5 +6,7 @@ public static class Catalogue
     public static IReadOnlyList<PublishedCheck> All { get; } =
     [
         .. StaticsChecks.All,
+        .. CouplingChecks.All,
+        .. TyreChecks.All,
     ];
 }
