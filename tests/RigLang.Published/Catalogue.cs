@@ -8,5 +8,7 @@ public static class Catalogue
         .. StaticsChecks.All,
         .. CouplingChecks.All,
         .. TyreChecks.All,
+        .. AirChecks.All,
+        .. RoadLoadChecks.All,
     ];
 }
