@@ -10,5 +10,6 @@ public static class Catalogue
         .. TyreChecks.All,
         .. AirChecks.All,
         .. RoadLoadChecks.All,
+        .. EnergyChecks.All,
     ];
 }
