@@ -1,3 +1,0 @@
-namespace RigLang.Quantities;
-
-internal static class Placeholder;
