@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RigLang.Syntax.Checks;
 
 namespace RigLang.Syntax.Tree;
 
@@ -8,11 +9,13 @@ namespace RigLang.Syntax.Tree;
 /// </summary>
 public sealed class DeclarationSyntax
 {
-    internal DeclarationSyntax(ImmutableArray<LineSyntax> lines, StatementSyntax? head, ImmutableArray<NodeSyntax> nodes)
+    internal DeclarationSyntax(
+        ImmutableArray<LineSyntax> lines, StatementSyntax? head, ImmutableArray<NodeSyntax> nodes, ImmutableArray<(int Line, LineFinding Finding)> findings)
     {
         Lines = lines;
         Head = head;
         Nodes = nodes;
+        Findings = findings;
     }
 
     public ImmutableArray<LineSyntax> Lines { get; }
@@ -25,4 +28,25 @@ public sealed class DeclarationSyntax
 
     /// <summary>The statements under the head, nested by indentation.</summary>
     public ImmutableArray<NodeSyntax> Nodes { get; }
+
+    /// <summary>What is wrong with a line only because of its neighbours (its indent), with the line counted from the declaration's first. The lines' own findings are in them.</summary>
+    public ImmutableArray<(int Line, LineFinding Finding)> Findings { get; }
+
+    /// <summary>Both kinds of findings, line by line, with the line counted from the declaration's first.</summary>
+    public IEnumerable<(int Line, LineFinding Finding)> AllFindings()
+    {
+        var next = 0;
+        for (var line = 0; line < Lines.Length; line++)
+        {
+            foreach (var finding in Lines[line].Findings)
+            {
+                yield return (line, finding);
+            }
+
+            for (; next < Findings.Length && Findings[next].Line == line; next++)
+            {
+                yield return Findings[next];
+            }
+        }
+    }
 }

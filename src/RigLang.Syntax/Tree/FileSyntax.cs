@@ -1,4 +1,8 @@
 using System.Collections.Immutable;
+using System.Text;
+using RigLang.Syntax.Checks;
+using RigLang.Syntax.Checks.Writing;
+using RigLang.Syntax.Reading;
 
 namespace RigLang.Syntax.Tree;
 
@@ -8,6 +12,13 @@ namespace RigLang.Syntax.Tree;
 /// </summary>
 public sealed partial class FileSyntax
 {
+    private FileSyntax(ImmutableArray<LineSyntax> lines, ImmutableArray<DeclarationSyntax> declarations, ImmutableArray<int> firstLines)
+    {
+        Lines = lines;
+        Declarations = declarations;
+        FirstLines = firstLines;
+    }
+
     /// <summary>Every line of the file; at least one.</summary>
     public ImmutableArray<LineSyntax> Lines { get; private init; }
 
@@ -17,14 +28,82 @@ public sealed partial class FileSyntax
     public ImmutableArray<int> FirstLines { get; private init; }
 
     /// <summary>Reads any text; never fails.</summary>
-    public static FileSyntax Parse(string text) => throw new NotImplementedException();
+    public static FileSyntax Parse(string text)
+    {
+        var pieces = LineSplitter.Split(text);
+        var lines = ImmutableArray.CreateBuilder<LineSyntax>(pieces.Count);
+        foreach (var (piece, lineBreak) in pieces)
+        {
+            lines.Add(LineReader.Read(piece, lineBreak));
+        }
 
-    /// <summary>The same file with the text of a range replaced; a range outside the file is cut to it.</summary>
-    public FileSyntax WithChange(LinePosition start, LinePosition end, string newText) => throw new NotImplementedException();
+        var all = lines.MoveToImmutable();
+        var declarations = ImmutableArray.CreateBuilder<DeclarationSyntax>();
+        var firstLines = ImmutableArray.CreateBuilder<int>();
+        for (var first = 0; first < all.Length;)
+        {
+            var end = EndOfDeclaration(all, first);
+            firstLines.Add(first);
+            declarations.Add(BlockReader.Read(all.Slice(first, end - first)));
+            first = end;
+        }
 
-    /// <summary>The index of the declaration that holds the line.</summary>
-    public int DeclarationAt(int line) => throw new NotImplementedException();
+        return new FileSyntax(all, declarations.ToImmutable(), firstLines.ToImmutable());
+    }
+
+    /// <summary>The index of the declaration that holds the line; a line outside the file counts as its first or last.</summary>
+    public int DeclarationAt(int line)
+    {
+        var index = FirstLines.AsSpan().BinarySearch(line);
+        return index >= 0 ? index : Math.Max(0, ~index - 1);
+    }
+
+    /// <summary>The nearest place that the file has: no line or character outside it, and none inside a line break.</summary>
+    public LinePosition Clamp(LinePosition position) =>
+        position.Line < 0 ? default
+        : position.Line >= Lines.Length ? new LinePosition(Lines.Length - 1, Lines[^1].Text.Length)
+        : position with { Character = Math.Clamp(position.Character, 0, Lines[position.Line].Text.Length) };
+
+    /// <summary>Everything that this floor has to say about the file, line by line (counted from 0).</summary>
+    public IEnumerable<(int Line, LineFinding Finding)> Findings()
+    {
+        for (var i = 0; i < Declarations.Length; i++)
+        {
+            if (i > 0 && Declarations[i].Head is LanguageSyntax language && !IsFirstStatement(i))
+            {
+                yield return (FirstLines[i], LanguageNotFirst.Of(language.Span));
+            }
+
+            foreach (var (line, finding) in Declarations[i].AllFindings())
+            {
+                yield return (FirstLines[i] + line, finding);
+            }
+        }
+    }
 
     /// <summary>The file's text, to the letter.</summary>
-    public override string ToString() => throw new NotImplementedException();
+    public override string ToString()
+    {
+        var text = new StringBuilder(Lines.Sum(static line => line.Text.Length + 2));
+        foreach (var line in Lines)
+        {
+            text.Append(line.Text).Append(LineSplitter.TextOf(line.Break));
+        }
+
+        return text.ToString();
+    }
+
+    private static int EndOfDeclaration(ImmutableArray<LineSyntax> lines, int first)
+    {
+        var end = first + 1;
+        while (end < lines.Length && !BlockReader.BeginsDeclaration(lines[end]))
+        {
+            end++;
+        }
+
+        return end;
+    }
+
+    /// <summary>Only comments and blank lines stand before the first declaration with a head.</summary>
+    private bool IsFirstStatement(int declaration) => declaration == 1 && Declarations[0].Head is null && Declarations[0].Nodes.IsEmpty;
 }

@@ -29,4 +29,18 @@ public sealed record LineSyntax
     public required ImmutableArray<LineFinding> Findings { get; init; }
 
     public string TextOf(TextSpan span) => Text.Substring(span.Start, span.Length);
+
+    /// <summary>True if the reader has reported an error on this stretch; whoever looks closer has nothing to add then.</summary>
+    public bool IsReported(TextSpan span)
+    {
+        foreach (var finding in Findings)
+        {
+            if (finding.Check.Severity == Severity.Error && finding.Span.Start < span.End && span.Start < finding.Span.End)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 }

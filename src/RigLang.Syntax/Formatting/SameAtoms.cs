@@ -1,0 +1,19 @@
+using RigLang.Syntax.Scanning;
+using RigLang.Syntax.Tree;
+
+namespace RigLang.Syntax.Formatting;
+
+/// <summary>Whether two writings of a line say the same: the same atoms of the same classes, and the same comment.</summary>
+internal static class SameAtoms
+{
+    public static bool In(LineSyntax line, string text)
+    {
+        var indent = text.Length - text.AsSpan().TrimStart(" \t\uFEFF").Length;
+        var (was, now) = (LineScanner.Scan(line.Text, line.IndentLength), LineScanner.Scan(text, indent));
+        return was.Atoms.Select(Essence).SequenceEqual(now.Atoms.Select(Essence)) && CommentOf(was) == CommentOf(now);
+    }
+
+    private static (AtomKind Kind, string Text) Essence(Atom atom) => (atom.Kind, atom.Token.Text);
+
+    private static string CommentOf(ScannedLine line) => line.Comment is { } comment ? line.Text.Substring(comment.Start, comment.Length).TrimEnd(' ', '\t') : "";
+}
