@@ -1,0 +1,42 @@
+;;; riglang.el --- Rig files, checked by the riglang server through Eglot  -*- lexical-binding: t; -*-
+
+;; (load "/path/to/editor-client/emacs/riglang.el"); Emacs 29 has Eglot, older ones take it from GNU ELPA.
+
+;;; Code:
+
+(require 'eglot)
+
+(defgroup riglang nil "Rig files." :group 'languages)
+
+(defcustom riglang-command '("riglang" "lsp")
+  "The server: program and arguments."
+  :type '(repeat string))
+
+(defvar riglang-font-lock
+  '(("^[[:alpha:]][[:alnum:]-]*" . font-lock-keyword-face)
+    ("^[ ]+\\([[:alpha:]][[:alnum:]-]*\\)" 1 font-lock-variable-name-face)
+    ("^[[:alpha:]][[:alnum:]-]*[ ]+\\([[:alpha:]][[:alnum:]-]*\\)" 1 font-lock-type-face))
+  "Colours by the shape of a line: the first word is the keyword.")
+
+;;;###autoload
+(define-derived-mode rig-mode prog-mode "Rig"
+  "Rig files: a tow vehicle with its trailer."
+  (setq-local comment-start "# "
+              comment-start-skip "#+ *"
+              indent-tabs-mode nil
+              tab-width 4
+              indent-line-function #'indent-relative
+              font-lock-defaults '(riglang-font-lock))
+  (modify-syntax-entry ?# "<" (syntax-table))
+  (modify-syntax-entry ?\n ">" (syntax-table))
+  (modify-syntax-entry ?\" "\"" (syntax-table))
+  (modify-syntax-entry ?- "_" (syntax-table)))
+
+;;;###autoload
+(add-to-list 'auto-mode-alist '("\\.rig\\'" . rig-mode))
+
+(add-to-list 'eglot-server-programs (cons 'rig-mode (lambda (&rest _) riglang-command)))
+(add-hook 'rig-mode-hook #'eglot-ensure)
+
+(provide 'riglang)
+;;; riglang.el ends here

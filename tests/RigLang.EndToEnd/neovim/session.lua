@@ -1,0 +1,103 @@
+-- A user's session: open an example, break a line, read what is wrong, mend it, ask for the values.
+package.path = vim.env.RIGLANG_TEST .. "/?.lua;" .. package.path
+local checks = require("checks")
+local check, eventually, equal, contains = checks.check, checks.eventually, checks.equal, checks.contains
+
+local file = "coast/coast.rig"
+local errors_only = { severity = vim.diagnostic.severity.ERROR }
+
+local published = 0
+vim.api.nvim_create_autocmd("DiagnosticChanged", {
+  callback = function()
+    published = published + 1
+  end,
+})
+
+--- The number (from 0) and the text of the first line that holds `text`.
+local function line_with(text)
+  for number, line in ipairs(vim.api.nvim_buf_get_lines(0, 0, -1, false)) do
+    if line:find(text, 1, true) then
+      return number - 1, line
+    end
+  end
+  error("no line with " .. text)
+end
+
+local function replace_line(number, text)
+  vim.api.nvim_buf_set_lines(0, number, number + 1, true, { text })
+end
+
+local function float_text()
+  for _, window in ipairs(vim.api.nvim_list_wins()) do
+    if vim.api.nvim_win_get_config(window).relative ~= "" then
+      return table.concat(vim.api.nvim_buf_get_lines(vim.api.nvim_win_get_buf(window), 0, -1, false), "\n")
+    end
+  end
+end
+
+check("a .rig file is known, and the server comes to it", function()
+  vim.cmd("edit " .. file)
+  equal("rig", vim.bo.filetype)
+  eventually(function()
+    return "the server"
+  end, function()
+    local _, client = next(vim.lsp.buf_get_clients(0))
+    return client and client.initialized
+  end)
+end)
+
+check("an example has no errors", function()
+  eventually(function()
+    return "a first set of diagnostics"
+  end, function()
+    return published > 0
+  end)
+  equal({}, vim.diagnostic.get(0, errors_only))
+end)
+
+local number, good = line_with("    wheelbase ")
+local bad = good:gsub("(%d) m", "%1 kg")
+
+check("a mass in place of a length is marked where it stands", function()
+  replace_line(number, bad)
+  local found = eventually(function()
+    return "an error"
+  end, function()
+    return vim.diagnostic.get(0, errors_only)[1]
+  end)
+  equal(number, found.lnum)
+  equal(bad:match("()2%.94") - 1, found.col)
+  contains(found.message, "length")
+end)
+
+check("the mended line is clean", function()
+  replace_line(number, good)
+  eventually(function()
+    return "the error to go"
+  end, function()
+    return #vim.diagnostic.get(0, errors_only) == 0
+  end)
+end)
+
+check("K shows the computed load in a float", function()
+  local rig = line_with("rig coast ")
+  vim.api.nvim_win_set_cursor(0, { rig + 1, 5 })
+  vim.api.nvim_feedkeys("K", "xt", false)
+  local text = eventually(function()
+    return "a float"
+  end, float_text)
+  contains(text, "front-axle-load")
+end)
+
+check("keywords, names and comments are coloured", function()
+  local function group_at(line, column)
+    return vim.fn.synIDattr(vim.fn.synID(line + 1, column + 1, 1), "name")
+  end
+  equal("rigKeyword", group_at(number, good:find("w") - 1))
+  equal("rigNumber", group_at(number, good:find("%d") - 1))
+  local rig = line_with("rig coast ")
+  equal("rigOpening", group_at(rig, 0))
+  equal("rigName", group_at(rig, 4))
+end)
+
+checks.finish()
