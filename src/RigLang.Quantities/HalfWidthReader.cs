@@ -22,7 +22,7 @@ internal static class HalfWidthReader
         if (kind.PercentIsPoints && unit != Units.One && written is [{ Unit: null } bare] && !bare.Number.StartsWith("1:", StringComparison.Ordinal))
         {
             var place = whole with { Spot = QuantitySpot.Part };
-            problems.Error(QuantityProblemKind.HalfWidth, place, "the half-width has no unit, and the value has", new QuantityFix(place, QuantityWriter.Join(bare.Number, unit == Units.SlopeOneIn ? "%" : unit.Symbol)));
+            problems.Error(QuantityProblemKind.HalfWidth, place, $"the value has a unit and ± {bare.Number} has none", new QuantityFix(place, QuantityWriter.Join(bare.Number, unit == Units.SlopeOneIn ? "%" : unit.Symbol)));
             return 0;
         }
 

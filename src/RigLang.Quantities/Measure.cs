@@ -59,6 +59,15 @@ public sealed record Measure
         SameValue(a, b)
         || (a.Unit != b.Unit && a.Kind.Dimension == b.Kind.Dimension && a.Unit.Currency == b.Unit.Currency && (IsRounded(a, b) || IsRounded(b, a)));
 
+    /// <summary>Same kind, value, half-width, and written alike: what a reader of facts takes for unchanged.</summary>
+    public bool Equals(Measure? other) =>
+        other is not null && Kind == other.Kind && Value.Equals(other.Value) && HalfWidth.Equals(other.HalfWidth)
+        && Decimals == other.Decimals && Text == other.Text && Units.SequenceEqual(other.Units);
+
+    public override int GetHashCode() => HashCode.Combine(Kind, Value, HalfWidth, Text);
+
+    public override string ToString() => Text;
+
     // Few digits round to almost anything: 3 kg is not 7 lb.
     private const double MostRounding = 0.005;
     private const double MostHalfWidthRounding = 0.05;

@@ -1,9 +1,11 @@
+using System.Diagnostics.CodeAnalysis;
+
 namespace RigLang.Quantities;
 
 /// <summary>The slow path: what to write for a date or time in another form, if that can be told.</summary>
 internal static class MomentAdvice
 {
-    public static bool Date(ReadOnlySpan<char> text, out MomentProblem? problem)
+    public static bool Date(ReadOnlySpan<char> text, [NotNullWhen(false)] out MomentProblem? problem)
     {
         var parts = Numbers(text, "-/.");
         if (parts is [{ Length: 4 } year, { Length: <= 2 } month, { Length: <= 2 } day])
@@ -13,7 +15,7 @@ internal static class MomentAdvice
         return MomentReader.Refuse(text.IsEmpty ? "a date is missing: write it like 2026-10-03" : $"`{MomentReader.Short(text)}` is not a date: write year, month and day like 2026-10-03", out problem);
     }
 
-    public static bool Clock(ReadOnlySpan<char> text, out MomentProblem? problem)
+    public static bool Clock(ReadOnlySpan<char> text, [NotNullWhen(false)] out MomentProblem? problem)
     {
         var parts = Numbers(text, ":.hH");
         return parts is [{ Length: <= 2 } hour, { Length: 2 } minute]
@@ -21,7 +23,7 @@ internal static class MomentAdvice
             : MomentReader.Refuse(text.IsEmpty ? "a clock time is missing: write it like 08:15" : $"`{MomentReader.Short(text)}` is not a clock time: write it like 08:15, from 00:00 to 23:59", out problem);
     }
 
-    public static bool Offset(ReadOnlySpan<char> text, out MomentProblem? problem)
+    public static bool Offset(ReadOnlySpan<char> text, [NotNullWhen(false)] out MomentProblem? problem)
     {
         if (text is "Z" or "z" or "UTC" or "GMT")
             return Suggest(text, "an offset", "+00:00", out problem);
@@ -36,7 +38,7 @@ internal static class MomentAdvice
             : MomentReader.Refuse($"`{MomentReader.Short(text)}` is not an offset from UTC: write it like +10:00", out problem);
     }
 
-    public static bool YearWeek(ReadOnlySpan<char> text, out MomentProblem? problem)
+    public static bool YearWeek(ReadOnlySpan<char> text, [NotNullWhen(false)] out MomentProblem? problem)
     {
         // The sidewall's own form: week, then the last two figures of the year (four figures since 2000).
         if (text.Length == 4 && MomentReader.IsShaped(text, "dddd"))
@@ -47,7 +49,7 @@ internal static class MomentAdvice
         return MomentReader.Refuse($"`{MomentReader.Short(text)}` is not a week: write year and week like 2024-W18 (on the sidewall 1824)", out problem);
     }
 
-    private static bool BothOrders(ReadOnlySpan<char> text, string year, string first, string second, out MomentProblem? problem)
+    private static bool BothOrders(ReadOnlySpan<char> text, string year, string first, string second, [NotNullWhen(false)] out MomentProblem? problem)
     {
         string[] readings = [$"{year}-{second}-{first}", $"{year}-{first}-{second}"];
         string[] valid = [.. readings.Distinct().Where(reading => MomentReader.TryReadDate(reading, out _, out _))];
@@ -59,16 +61,18 @@ internal static class MomentAdvice
     }
 
     /// <summary>Better is in the right form already; it is read once more, since there may be no such month.</summary>
-    private static bool Suggest(ReadOnlySpan<char> text, string what, string better, out MomentProblem? problem)
+    private static bool Suggest(ReadOnlySpan<char> text, string what, string better, [NotNullWhen(false)] out MomentProblem? problem)
     {
-        var good = what switch
+        MomentProblem? inner;
+        _ = what switch
         {
-            "a date" => MomentReader.TryReadDate(better, out _, out problem),
-            "a clock time" => MomentReader.TryReadClock(better, out _, out problem),
-            "an offset" => MomentReader.TryReadOffset(better, out _, out problem),
-            _ => MomentReader.TryReadYearWeek(better, out _, out problem),
+            "a date" => MomentReader.TryReadDate(better, out _, out inner),
+            "a clock time" => MomentReader.TryReadClock(better, out _, out inner),
+            "an offset" => MomentReader.TryReadOffset(better, out _, out inner),
+            _ => MomentReader.TryReadYearWeek(better, out _, out inner),
         };
-        return good && MomentReader.Refuse($"{what} is written `{better}`, not `{MomentReader.Short(text)}`", out problem, [better]);
+        problem = inner ?? new($"{what} is written `{better}`, not `{MomentReader.Short(text)}`", [better]);
+        return false;
     }
 
     /// <summary>The groups of digits between single separators; empty if there is anything else.</summary>

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 
 namespace RigLang.Quantities;
@@ -16,7 +17,7 @@ public static class MomentReader
     private const int MostOffset = 14 * 60;
 
     /// <summary>Reads a date with, if they follow after one blank each, a clock time and an offset.</summary>
-    public static bool TryRead(ReadOnlySpan<char> text, out Moment moment, out MomentProblem? problem)
+    public static bool TryRead(ReadOnlySpan<char> text, out Moment moment, [NotNullWhen(false)] out MomentProblem? problem)
     {
         moment = default;
         var words = text.ToString().Split(' ', StringSplitOptions.RemoveEmptyEntries);
@@ -45,7 +46,7 @@ public static class MomentReader
     }
 
     /// <summary>Reads "2026-10-03".</summary>
-    public static bool TryReadDate(ReadOnlySpan<char> text, out DateOnly date, out MomentProblem? problem)
+    public static bool TryReadDate(ReadOnlySpan<char> text, out DateOnly date, [NotNullWhen(false)] out MomentProblem? problem)
     {
         date = default;
         if (!IsShaped(text, "dddd-dd-dd"))
@@ -64,7 +65,7 @@ public static class MomentReader
     }
 
     /// <summary>Reads "08:15".</summary>
-    public static bool TryReadClock(ReadOnlySpan<char> text, out TimeOnly clock, out MomentProblem? problem)
+    public static bool TryReadClock(ReadOnlySpan<char> text, out TimeOnly clock, [NotNullWhen(false)] out MomentProblem? problem)
     {
         clock = default;
         if (!IsShaped(text, "dd:dd"))
@@ -82,7 +83,7 @@ public static class MomentReader
     }
 
     /// <summary>Reads "+10:00", from -12:00 to +14:00, the offsets in use on earth.</summary>
-    public static bool TryReadOffset(ReadOnlySpan<char> text, out TimeSpan offset, out MomentProblem? problem)
+    public static bool TryReadOffset(ReadOnlySpan<char> text, out TimeSpan offset, [NotNullWhen(false)] out MomentProblem? problem)
     {
         offset = default;
         if (!IsShaped(text, "sdd:dd"))
@@ -97,7 +98,7 @@ public static class MomentReader
     }
 
     /// <summary>Reads "2024-W18".</summary>
-    public static bool TryReadYearWeek(ReadOnlySpan<char> text, out YearWeek week, out MomentProblem? problem)
+    public static bool TryReadYearWeek(ReadOnlySpan<char> text, out YearWeek week, [NotNullWhen(false)] out MomentProblem? problem)
     {
         week = default;
         if (!IsShaped(text, "dddd-Wdd"))
@@ -113,7 +114,7 @@ public static class MomentReader
         return true;
     }
 
-    internal static bool Refuse(string message, out MomentProblem? problem, string[]? suggestions = null)
+    internal static bool Refuse(string message, out MomentProblem problem, string[]? suggestions = null)
     {
         problem = new(message, suggestions ?? []);
         return false;

@@ -62,10 +62,13 @@ internal static class NumberAdvice
         if (written.IndexOf(',') == lastComma && lastComma > written.LastIndexOf('.') && !text.ContainsAny('\'', '’'))
             readings.Add(written[..lastComma].Replace(".", "") + "." + written[(lastComma + 1)..]);
         // 1,500 · 1,500.25 · 1,234,567: the comma as a grouping.
-        if (written.IndexOf('.') < 0 || written.IndexOf('.') > lastComma)
+        var whole = written.IndexOf('.') > lastComma ? written[..written.IndexOf('.')] : written;
+        if (whole.IndexOf('.') < 0 && whole.Split(',') is [.. var groups] && groups[1..].All(group => group.Length == 3))
             readings.Add(Grouped(bare));
         readings.RemoveAll(reading => !NumberReader.TryRead(reading, out _, out _, out _));
         var quoted = Quoted(text);
+        if (readings.Count == 1 && whole.Split(',') is [_, { Length: not 3 }] && written.IndexOf('.') < 0)
+            return new(NumberProblemKind.Comma, true, $"a comma can mean two things: {quoted} is {Quoted(readings[0])} with a decimal point, or two numbers, each on a line of its own", readings);
         return new(
             NumberProblemKind.Comma,
             true,
@@ -73,7 +76,7 @@ internal static class NumberAdvice
             {
                 2 => $"a comma can mean two things: {quoted} is {Quoted(readings[0])} with a decimal point, or {Quoted(readings[1])} with its thousands grouped; write which",
                 1 => $"numbers have no comma: {quoted} is written {Quoted(readings[0])}",
-                _ => $"numbers have no comma: {quoted}",
+                _ => $"numbers have no comma, and a line holds one value: {quoted}",
             },
             readings);
     }

@@ -88,7 +88,8 @@ internal sealed class PartReader(IReadOnlyList<QuantityKind> kinds)
             return null;
         }
 
-        if (number.Form.Shape == NumberShape.Decimal && Choose(kind => kind.AllowsBare))
+        // Of several kinds the unit tells which is meant, so there must be one.
+        if (number.Form.Shape == NumberShape.Decimal && _kinds is [{ AllowsBare: true }])
             return Units.One;
         var problem = UnitAdvice.Explain("", null, _kinds);
         var offered = sum.SelectMany(term => term.Parts).Select(other => other.Unit).OfType<string>()

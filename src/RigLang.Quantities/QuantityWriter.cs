@@ -47,6 +47,27 @@ public static class QuantityWriter
     /// <summary>As its author wrote it.</summary>
     public static string WriteMeasure(Measure measure) => measure.Text;
 
+    /// <summary>The same quantity in a unit of the other system, to the precision that was written ("3500 lb" is "1587.6 kg"); null where both systems have one unit.</summary>
+    public static string? WriteInOtherSystem(Measure measure)
+    {
+        var other = measure.Kind.UnitFor(measure.Units[0].IsCustomary ? DisplaySystem.Metric : DisplaySystem.Us);
+        return measure.Kind.Metric == measure.Kind.Us || measure.Kind.Metric.Currency is not null || other == measure.Unit || measure.Kind.IsDuration ? null : WriteConverted(measure, other);
+    }
+
+    /// <summary>A measure in another unit, to the precision that was written.</summary>
+    public static string WriteConverted(Measure measure, Unit unit)
+    {
+        var step = unit.HalfWidthFromSi(measure.Unit.HalfWidthToSi(Math.Pow(10, -measure.Decimals), measure.Value), measure.Value);
+        var decimals = step > 0 && double.IsFinite(step) ? Math.Clamp((int)Math.Ceiling(-Math.Log10(step) - 1e-9), 0, DecimalText.MostDecimals) : 0;
+        return WriteText(measure.Value, measure.HalfWidth, [unit], decimals);
+    }
+
+    /// <summary>An amount with the digits that its currency has: "12.50 EUR", "1250 JPY".</summary>
+    /// <param name="amount">In the currency's unit.</param>
+    /// <param name="code">ISO 4217; an unknown code is written as it is.</param>
+    public static string WriteMoney(double amount, string code) =>
+        double.IsFinite(amount) ? Join(DecimalText.Round(amount, Currencies.MinorDigits(code)), code) : NotFinite(amount);
+
     /// <summary>"18 % ± 4 %": the half-width to one digit, two if the first is a one; the value to the same place.</summary>
     public static string WriteWithHalfWidth(double si, double halfWidth, Unit unit)
     {

@@ -9,11 +9,11 @@ internal static class UnitAdvice
     {
         var written = text.ToString();
         if (written.Length == 0)
-            return new(UnitProblemKind.Missing, $"a unit is missing{Wanted(kinds)}", Offered(kinds));
+            return new(UnitProblemKind.Missing, $"a unit is missing{Wanted(kinds)}", Offered(kinds)) { IsOffer = true };
         if (kinds.Length > 0 && AllBare(kinds))
             return new(UnitProblemKind.NotWanted, $"a {kinds[0].Name} has no unit: leave out {Quoted(written)}", [], resolved);
         if (written.Length > UnitComposer.MostLength)
-            return new(UnitProblemKind.Unknown, $"no unit is as long as {Quoted(written)}{Wanted(kinds)}", Offered(kinds));
+            return new(UnitProblemKind.Unknown, $"no unit is as long as {Quoted(written)}{Wanted(kinds)}", Offered(kinds)) { IsOffer = true };
         return UnitSlips.Find(written, kinds)
             ?? (resolved is null ? Unknown(written, kinds) : MassOrForce(written, resolved, kinds) ?? WrongDimension(written, resolved, kinds));
     }
@@ -39,9 +39,8 @@ internal static class UnitAdvice
         return offered;
     }
 
-    /// <summary>What the unit measures, in a word: "mass"; in base units where there is no word.</summary>
-    public static string Measures(Unit unit) =>
-        QuantityKinds.All.FirstOrDefault(kind => kind.Accepts(unit))?.Name ?? unit.Dimension.ToString();
+    /// <summary>What the unit measures, in a word: "mass"; null where there is no word.</summary>
+    private static string? Measures(Unit unit) => QuantityKinds.All.FirstOrDefault(kind => kind.Accepts(unit))?.Name;
 
     private static bool AllBare(ReadOnlySpan<QuantityKind> kinds)
     {
@@ -62,7 +61,7 @@ internal static class UnitAdvice
         foreach (var kind in kinds)
             names.Add(kind.Name);
         var offered = Offered(kinds);
-        return $": {Either(names)} is written in {Either(offered)}{(kinds[0].AllowsBare ? ", or as a bare number" : "")}";
+        return $": {Either(names)} is written in {Either(offered)}{(kinds.Length == 1 && kinds[0].AllowsBare ? ", or as a bare number" : "")}";
     }
 
     private static UnitProblem Unknown(string text, ReadOnlySpan<QuantityKind> kinds)
@@ -70,7 +69,7 @@ internal static class UnitAdvice
         var near = Nearness.Among(text, Candidates(kinds));
         return near.Count > 0
             ? new(UnitProblemKind.Unknown, $"no unit is spelt {Quoted(text)}; did you mean {Either([.. near.Select(Quoted)])}?", near)
-            : new(UnitProblemKind.Unknown, $"no unit is spelt {Quoted(text)}{Wanted(kinds)}", Offered(kinds));
+            : new(UnitProblemKind.Unknown, $"no unit is spelt {Quoted(text)}{Wanted(kinds)}", Offered(kinds)) { IsOffer = true };
     }
 
     private static IEnumerable<string> Candidates(ReadOnlySpan<QuantityKind> kinds)
@@ -89,8 +88,25 @@ internal static class UnitAdvice
         return candidates.Distinct();
     }
 
-    private static UnitProblem WrongDimension(string text, Unit unit, ReadOnlySpan<QuantityKind> kinds) =>
-        new(UnitProblemKind.WrongDimension, $"{Quoted(text)} is a unit of {Measures(unit)}{Wanted(kinds)}", Offered(kinds), unit);
+    private static UnitProblem WrongDimension(string text, Unit unit, ReadOnlySpan<QuantityKind> kinds)
+    {
+        // km for km/h, kN for kN/rad, AUD for AUD/kWh: what is written is the beginning of what is wanted.
+        var longer = new List<string>();
+        foreach (var kind in kinds)
+        {
+            longer.AddRange(UnitSpellings.LooseFor(text, kind) ?? []);
+            longer.AddRange(kind.ExampleUnits.Select(example => InCurrency(example.Symbol, unit)).Where(symbol => symbol.StartsWith(unit.Symbol + "/", StringComparison.Ordinal)));
+        }
+
+        string[] meant = [.. longer.Distinct()];
+        var what = Measures(unit) is { } word ? $"{Quoted(text)} measures {word}" : $"{Quoted(text)} does not fit";
+        return meant.Length > 0
+            ? new(UnitProblemKind.WrongDimension, $"{what}; did you mean {Either([.. meant.Select(Quoted)])}?", meant, unit)
+            : new(UnitProblemKind.WrongDimension, what + Wanted(kinds), Offered(kinds), unit) { IsOffer = true };
+    }
+
+    private static string InCurrency(string symbol, Unit unit) =>
+        unit.Currency is { } code && symbol.Length > 3 && Currencies.Find(symbol[..3]) is not null ? code + symbol[3..] : symbol;
 
     private static UnitProblem? MassOrForce(string text, Unit unit, ReadOnlySpan<QuantityKind> kinds)
     {
@@ -105,7 +121,7 @@ internal static class UnitAdvice
             foreach (var (mass, force) in (ReadOnlySpan<(string, string)>)[("kg", "kgf"), ("lb", "lbf")])
             {
                 if (text.StartsWith(mass, StringComparison.Ordinal) && UnitTable.Find(force + text[mass.Length..]) is { } meant && kind.Accepts(meant))
-                    return new(UnitProblemKind.MassForForce, $"{Quoted(mass)} is a unit of mass, and {kind.Name} is made with a force: write {Quoted(meant.Symbol)}", [meant.Symbol], unit);
+                    return new(UnitProblemKind.MassForForce, $"{Quoted(mass)} is a unit of mass, and {kind.Name} wants a force: write {Quoted(meant.Symbol)}", [meant.Symbol], unit);
             }
         }
 

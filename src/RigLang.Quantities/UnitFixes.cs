@@ -4,6 +4,7 @@ namespace RigLang.Quantities;
 internal static class UnitFixes
 {
     private const int LeastSignificant = 4;
+    private const int MostFigures = 3;
 
     public static QuantityProblem For(UnitProblem problem, QuantityPart part, (double Value, NumberForm Form) number, QuantityPlace place, QuantityKind? kind)
     {
@@ -16,7 +17,7 @@ internal static class UnitFixes
             UnitProblemKind.NotWanted when problem.Read is { } unit && unit.Dimension.IsNone && kind is { IsCount: false } =>
                 (problem.Message, [new(whole, Figure(unit.ToSi(number.Value), number.Form.SignificantDigits))]),
             UnitProblemKind.NotWanted => (problem.Message, [new(whole, part.Number)]),
-            UnitProblemKind.WrongDimension => (problem.Message, []),
+            UnitProblemKind.WrongDimension when problem.IsOffer => (problem.Message, []),
             _ => (problem.Message, problem.Suggestions.Select(s => new QuantityFix(place, s)).ToArray()),
         };
         return new(QuantityProblemKind.Unit, place, true, message, fixes) { Unit = problem };
@@ -24,7 +25,9 @@ internal static class UnitFixes
         (string Message, QuantityFix[] Fixes) Weighed(double perUnit, string verb)
         {
             var si = problem.Read!.ToSi(number.Value) * perUnit;
-            var figures = problem.Suggestions.Select(UnitTable.Find).OfType<Unit>()
+            // 9 kg is 88.26 N rather than 0.08826 kN.
+            var units = problem.Suggestions.Select(UnitTable.Find).OfType<Unit>().OrderBy(unit => Math.Abs(unit.FromSi(si)) is >= 1 and < 1000 ? 0 : 1).ToArray();
+            var figures = units.Take(MostFigures)
                 .Select(unit => QuantityWriter.Join(Figure(unit.FromSi(si), number.Form.SignificantDigits), unit.Symbol)).ToArray();
             return figures.Length == 0
                 ? (problem.Message, [])

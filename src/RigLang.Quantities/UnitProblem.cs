@@ -35,4 +35,8 @@ public enum UnitProblemKind
 /// <param name="Message">One sentence or two, without the place.</param>
 /// <param name="Suggestions">Units to write in its place, best first; may be empty.</param>
 /// <param name="Read">The unit as understood, when there is one: of another dimension, or the only one that the slip can mean.</param>
-public sealed record UnitProblem(UnitProblemKind Kind, string Message, IReadOnlyList<string> Suggestions, Unit? Read = null);
+public sealed record UnitProblem(UnitProblemKind Kind, string Message, IReadOnlyList<string> Suggestions, Unit? Read = null)
+{
+    /// <summary>The suggestions are simply the units that would do; otherwise they are what was probably meant.</summary>
+    public bool IsOffer { get; internal init; }
+}

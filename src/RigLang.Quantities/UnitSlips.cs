@@ -26,7 +26,7 @@ internal static class UnitSlips
         var message = kind switch
         {
             UnitProblemKind.Ambiguous when symbols.Length > 1 => $"{quoted} has several meanings: write {named}",
-            UnitProblemKind.Ambiguous => $"{quoted} does not say enough: write {named}",
+            UnitProblemKind.Ambiguous => $"`lb` is a unit of mass: {quoted} is written {named}",
             UnitProblemKind.CaseSlip => $"capitals and small letters count in units: {quoted} is written {named}",
             _ => $"{quoted} is written {named}",
         };

@@ -19,6 +19,8 @@ internal static class UnitSpellings
         ["mpg"] = ["us-mpg", "imp-mpg"],
         ["mi/gal"] = ["us-mpg", "imp-mpg"],
         ["hp"] = ["us-hp", "metric-hp"],
+        ["dollar"] = ["USD", "AUD", "CAD", "NZD"],
+        ["dollars"] = ["USD", "AUD", "CAD", "NZD"],
         ["cwt"] = ["short-cwt", "long-cwt"],
         ["lb·ft"] = ["lbf·ft"],
         ["ft·lb"] = ["lbf·ft"],
@@ -30,18 +32,30 @@ internal static class UnitSpellings
 
     /// <summary>Other words for one unit, keyed in lower case.</summary>
     private static readonly FrozenDictionary<string, string> Words = Table(
-        "m metre metres meter meters", "km kilometre kilometres kilometer kilometers kms", "mm millimetre millimetres millimeter millimeters",
+        "m metre metres meter meters mtr mtrs", "km kilometre kilometres kilometer kilometers kms", "mm millimetre millimetres millimeter millimeters",
         "cm centimetre centimetres centimeter centimeters", "in inch inches \" ″ ''", "ft foot feet ' ′", "yd yard yards yds", "mi mile miles",
         "kg kilo kilos kilogram kilograms kilogramme kilogrammes kgs", "g gram grams gramme grammes", "t tonne tonnes metric-ton metric-tons",
-        "lb lbs lbm pound pounds", "oz ounce ounces ozs", "N newton newtons", "kN kilonewton kilonewtons", "kgf kp kilopond", "lbf pound-force",
+        "lb lbs lbm pound pounds", "oz ounce ounces ozs", "st stone stones", "N newton newtons", "kN kilonewton kilonewtons", "kgf kp kilopond", "lbf pound-force",
         "Pa pascal pascals", "kPa kilopascal kilopascals", "bar bars barg", "psi psig lb/in² lbs/in²", "W watt watts", "kW kilowatt kilowatts",
         "metric-hp ps pk cv ch", "us-hp bhp", "kWh kw/h kilowatt-hour kilowatt-hours kwhr kwhrs", "km/h kph kmh kmph km/hr", "mph mi/h mi/hr",
         "m/s mps m/sec", "kn knot knots kt kts", "s sec secs second seconds", "min mins minute minutes", "h hr hrs hour hours", "d day days",
         "°C c celsius centigrade ºc", "°F f fahrenheit ºf", "K kelvin kelvins °k ºk degk", "° degree degrees degs º ˚", "rad radian radians",
-        "L litre litres liter liters ltr ltrs", "mL millilitre millilitres milliliter milliliters", "cm³ cc ccm", "m³ cbm",
+        "L litre litres liter liters ltr ltrs", "mL mls millilitre millilitres milliliter milliliters", "cm³ cc ccm", "m² sqm sq-m qm", "ft² sqft sq-ft", "in² sqin sq-in", "ft³ cuft cu-ft", "in³ cuin cu-in", "kg·m² kgm2 kgm²", "m³ cbm",
         "rpm rev/min revs/min u/min 1/min r/min", "A amp amps ampere amperes", "V volt volts", "% percent per-cent pct", "‰ permille per-mille",
         "L/100km l/100 l/km100", "kWh/100km kwh/100", "us-mpg mpg-us mpgus", "imp-mpg mpg-uk uk-mpg mpg-imp",
-        "us-gal usgal gal-us", "imp-gal uk-gal ukgal impgal", "N·m newton-metre newton-metres newton-meter newton-meters", "J joule joules", "EUR €", "GBP £");
+        "us-gal usgal gal-us", "imp-gal uk-gal ukgal impgal", "N·m newton-metre newton-metres newton-meter newton-meters", "J joule joules", "EUR € euro euros", "GBP £");
+
+    /// <summary>Units that are right elsewhere and stand for another where this kind is wanted: 45 m of time, 36 lb in a tyre, 14° outside.</summary>
+    private static readonly (string Written, string Kind, string[] Meant)[] Loose =
+    [
+        ("m", "time", ["min"]),
+        ("lb", "gauge pressure", ["psi"]),
+        ("°", "temperature", ["°C", "°F"]),
+        ("deg", "temperature", ["°C", "°F"]),
+    ];
+
+    public static string[]? LooseFor(string text, QuantityKind kind) =>
+        Loose.FirstOrDefault(loose => loose.Written == text && loose.Kind == kind.Name).Meant;
 
     public static string[]? ChoicesFor(string text) => Choices.GetValueOrDefault(Canonical(text));
 

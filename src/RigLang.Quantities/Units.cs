@@ -24,6 +24,10 @@ public static class Units
     public static readonly Unit Millimetre = Add("mm", "millimetre", Dimension.Length, 0.001);
     public static readonly Unit Centimetre = Add("cm", "centimetre", Dimension.Length, 0.01);
     public static readonly Unit Kilometre = Add("km", "kilometre", Dimension.Length, 1000);
+
+    /// <summary>U+00B5, the micro sign, and U+03BC, the Greek letter, are the same to every reader.</summary>
+    public static readonly Unit Micrometre = Add("µm", "micrometre", Dimension.Length, 1e-6, spellings: ["μm"]);
+
     public static readonly Unit Inches = Customary("in", "inch", Dimension.Length, Inch);
     public static readonly Unit Foot = Customary("ft", "foot", Dimension.Length, 12 * Inch);
     public static readonly Unit Yard = Customary("yd", "yard", Dimension.Length, 36 * Inch);
@@ -34,6 +38,7 @@ public static class Units
     public static readonly Unit Tonne = Add("t", "tonne", Dimension.Mass, 1000);
     public static readonly Unit Pounds = Customary("lb", "pound (mass)", Dimension.Mass, Pound);
     public static readonly Unit Ounce = Customary("oz", "ounce (mass)", Dimension.Mass, Pound / 16);
+    public static readonly Unit Stone = Customary("st", "stone, 14 lb", Dimension.Mass, 14 * Pound);
     public static readonly Unit ShortTon = Customary("short-ton", "short ton, 2000 lb", Dimension.Mass, 2000 * Pound);
     public static readonly Unit LongTon = Customary("long-ton", "long ton, 2240 lb", Dimension.Mass, 2240 * Pound);
     public static readonly Unit ShortHundredweight = Customary("short-cwt", "short hundredweight, 100 lb", Dimension.Mass, 100 * Pound);

@@ -178,6 +178,34 @@ public class MeasureReaderTests
     }
 
     [Fact]
+    public void The_same_text_read_twice_is_an_equal_measure()
+    {
+        var first = Written.Read("33 ft 4 in ± 1 in", QuantityKinds.Length).Measure!;
+        var second = Written.Read("33 ft 4 in ± 1 in", QuantityKinds.Length).Measure!;
+
+        second.Should().Be(first).And.NotBeSameAs(first);
+        second.GetHashCode().Should().Be(first.GetHashCode());
+        second.Should().NotBe(Written.Read("33 ft 5 in ± 1 in", QuantityKinds.Length).Measure!);
+    }
+
+    [Theory]
+    [InlineData("85 km", "speed", "km/h")]
+    [InlineData("110 kN", "cornering stiffness", "kN/rad")]
+    [InlineData("0.62 AUD", "price of energy", "AUD/kWh")]
+    [InlineData("45 m", "time", "min")]
+    [InlineData("36 lb", "gauge pressure", "psi")]
+    public void The_beginning_of_the_unit_that_is_wanted_is_completed(string text, string kind, string fix) =>
+        Written.Read(text, Kind(kind)).Problems.Single().Fixes[0].NewText.Should().Be(fix);
+
+    [Fact]
+    public void Another_dimension_has_no_fix_since_the_figure_would_be_wrong() =>
+        Written.Read("2.94 kg", QuantityKinds.Length).Problems.Single().Fixes.Should().BeEmpty();
+
+    [Fact]
+    public void A_bare_number_does_not_tell_which_of_several_kinds_it_is() =>
+        Written.Read("60", QuantityKinds.Ratio, QuantityKinds.Volume).Problems.Single().Fixes[0].NewText.Should().Be("60 %");
+
+    [Fact]
     public void Equal_values_are_equal_whatever_the_unit()
     {
         var pounds = Written.Read("3500 lb", QuantityKinds.Mass).Measure!;

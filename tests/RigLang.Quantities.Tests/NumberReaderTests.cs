@@ -52,7 +52,7 @@ public class NumberReaderTests
     }
 
     [Theory]
-    [InlineData("1,5", NumberProblemKind.Comma, "1.5,15")]
+    [InlineData("1,5", NumberProblemKind.Comma, "1.5")]
     [InlineData("1,500", NumberProblemKind.Comma, "1.500,1500")]
     [InlineData("12,500", NumberProblemKind.Comma, "12.500,12_500")]
     [InlineData("1.234,5", NumberProblemKind.Comma, "1234.5")]

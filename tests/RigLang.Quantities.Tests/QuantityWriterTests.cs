@@ -127,6 +127,29 @@ public class QuantityWriterTests
         QuantityWriter.WriteAgainst(double.NaN, limit).Should().Be("unknown");
     }
 
+    [Theory]
+    [InlineData("3500 lb", "mass", "1587.6 kg")]
+    [InlineData("2950 kg ± 15 kg", "mass", "6504 lb ± 33 lb")]
+    [InlineData("50 mm", "size", "1.97 in")]
+    [InlineData("2-5/16 in", "size", "58.7 mm")]
+    [InlineData("14 °C", "temperature", "57 °F")]
+    [InlineData("7.1 L/100km", "fuel per distance", "33.1 us-mpg")]
+    [InlineData("33 ft 4 in", "length", "10.16 m")]
+    [InlineData("88 %", "ratio", null)]
+    [InlineData("0.62 AUD/kWh", "price of energy", null)]
+    [InlineData("25 min", "time", null)]
+    [InlineData("400 A", "current", null)]
+    public void The_other_system_gets_the_precision_that_was_written(string text, string kind, string? expected) =>
+        QuantityWriter.WriteInOtherSystem(Written.Read(text, Kind(kind)).Measure!).Should().Be(expected);
+
+    [Theory]
+    [InlineData(12.5, "EUR", "12.50 EUR")]
+    [InlineData(1250.4, "JPY", "1250 JPY")]
+    [InlineData(1.2345, "KWD", "1.235 KWD")]
+    [InlineData(double.NaN, "EUR", "unknown")]
+    public void Money_has_the_digits_of_its_currency(double amount, string code, string expected) =>
+        QuantityWriter.WriteMoney(amount, code).Should().Be(expected);
+
     [Fact]
     public void A_measure_made_by_code_is_written_like_any_other()
     {

@@ -22,6 +22,8 @@ public class UnitFactorsTests
         ["g"] = x => Mass.FromGrams(x).Kilograms,
         ["t"] = x => Mass.FromTonnes(x).Kilograms,
         ["lb"] = x => Mass.FromPounds(x).Kilograms,
+        ["st"] = x => Mass.FromStone(x).Kilograms,
+        ["µm"] = x => Length.FromMicrometers(x).Meters,
         ["oz"] = x => Mass.FromOunces(x).Kilograms,
         ["short-ton"] = x => Mass.FromShortTons(x).Kilograms,
         ["long-ton"] = x => Mass.FromLongTons(x).Kilograms,
@@ -117,6 +119,7 @@ public class UnitFactorsTests
         ["lbf/in"] = 2e-9,
         ["lb·ft²"] = 2e-10,
         ["rpm"] = 1e-11,
+        ["st"] = 1e-6,
     };
 
     public static TheoryData<string> Checked => [.. Outside.Keys];
@@ -150,6 +153,7 @@ public class UnitFactorsTests
     [InlineData("lb/us-gal", 0.45359237 / (231 * 0.0254 * 0.0254 * 0.0254))]
     [InlineData("lbf/in", 0.45359237 * 9.80665 / 0.0254)]
     [InlineData("lb·ft²", 0.45359237 * 0.3048 * 0.3048)]
+    [InlineData("st", 14 * 0.45359237)]
     [InlineData("rpm", 2 * Math.PI / 60)]
     [InlineData("imp-mpg", 4.54609e-3 / 1609.344)]
     public void A_factor_is_the_one_of_the_definition(string symbol, double si) =>
