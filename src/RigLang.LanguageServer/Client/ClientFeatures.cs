@@ -1,0 +1,67 @@
+using System.Text.Json;
+
+namespace RigLang.LanguageServer.Client;
+
+/// <summary>What the client can take, read once from its capabilities. A capability that is absent, or of another form than the protocol's, counts as absent.</summary>
+internal sealed record ClientFeatures
+{
+    internal bool HierarchicalSymbols { get; init; }
+
+    internal bool MarkdownHover { get; init; }
+
+    internal bool MarkdownCompletion { get; init; }
+
+    internal bool Snippets { get; init; }
+
+    internal bool CodeActionLiterals { get; init; }
+
+    internal bool RelatedInformation { get; init; }
+
+    internal bool DiagnosticVersions { get; init; }
+
+    internal bool UnnecessaryTag { get; init; }
+
+    internal bool CodeDescriptions { get; init; }
+
+    internal bool DiagnosticData { get; init; }
+
+    internal bool DocumentChanges { get; init; }
+
+    internal bool InlayHintRefresh { get; init; }
+
+    internal bool SemanticTokensRefresh { get; init; }
+
+    internal bool Configuration { get; init; }
+
+    internal bool RegisterConfiguration { get; init; }
+
+    internal bool RegisterWatchedFiles { get; init; }
+
+    /// <summary>How many folding ranges are taken; null for any number.</summary>
+    internal int? FoldingRangeLimit { get; init; }
+
+    internal static ClientFeatures Of(JsonElement capabilities)
+    {
+        var caps = new CapabilityReader(capabilities);
+        return new ClientFeatures
+        {
+            HierarchicalSymbols = caps.Flag("textDocument.documentSymbol.hierarchicalDocumentSymbolSupport"),
+            MarkdownHover = caps.Lists("textDocument.hover.contentFormat", "markdown"),
+            MarkdownCompletion = caps.Lists("textDocument.completion.completionItem.documentationFormat", "markdown"),
+            Snippets = caps.Flag("textDocument.completion.completionItem.snippetSupport"),
+            CodeActionLiterals = caps.Has("textDocument.codeAction.codeActionLiteralSupport"),
+            RelatedInformation = caps.Flag("textDocument.publishDiagnostics.relatedInformation"),
+            DiagnosticVersions = caps.Flag("textDocument.publishDiagnostics.versionSupport"),
+            UnnecessaryTag = caps.Lists("textDocument.publishDiagnostics.tagSupport.valueSet", Protocol.DiagnosticTag.Unnecessary),
+            CodeDescriptions = caps.Flag("textDocument.publishDiagnostics.codeDescriptionSupport"),
+            DiagnosticData = caps.Flag("textDocument.publishDiagnostics.dataSupport"),
+            DocumentChanges = caps.Flag("workspace.workspaceEdit.documentChanges"),
+            InlayHintRefresh = caps.Flag("workspace.inlayHint.refreshSupport"),
+            SemanticTokensRefresh = caps.Flag("workspace.semanticTokens.refreshSupport"),
+            Configuration = caps.Flag("workspace.configuration"),
+            RegisterConfiguration = caps.Flag("workspace.didChangeConfiguration.dynamicRegistration"),
+            RegisterWatchedFiles = caps.Flag("workspace.didChangeWatchedFiles.dynamicRegistration"),
+            FoldingRangeLimit = caps.Number("textDocument.foldingRange.rangeLimit"),
+        };
+    }
+}

@@ -1,0 +1,31 @@
+using RigLang.LanguageServer.Client;
+using RigLang.LanguageServer.Protocol;
+using RigLang.LanguageServer.Translate;
+
+namespace RigLang.LanguageServer.Handlers;
+
+/// <summary>What is offered to a client. Everything in here has a handler, and nothing else has.</summary>
+internal static class Offer
+{
+    /// <summary>
+    /// The characters after which a list of proposals is of use without asking: a space leads from a keyword to its value, from a number to its unit, from
+    /// <c>at</c> to a place; a slash goes on in a file's path.
+    /// </summary>
+    private static readonly string[] CompletionTriggers = [" ", "/"];
+
+    internal static ServerCapabilities To(ClientFeatures client) => new(
+        PositionEncoding: "utf-16",
+        TextDocumentSync: new TextDocumentSyncOptions(OpenClose: true, Change: 2),
+        HoverProvider: true,
+        CompletionProvider: new CompletionOptions(CompletionTriggers, ResolveProvider: false),
+        DefinitionProvider: true,
+        ReferencesProvider: true,
+        DocumentSymbolProvider: true,
+        FoldingRangeProvider: true,
+        InlayHintProvider: true,
+        DocumentFormattingProvider: true,
+        DocumentRangeFormattingProvider: true,
+        SemanticTokensProvider: new SemanticTokensOptions(MeaningTokens.Legend, Full: true, Range: false),
+        Workspace: new WorkspaceOptions(new WorkspaceFoldersOptions(Supported: true, ChangeNotifications: true)),
+        CodeActionProvider: client.CodeActionLiterals ? new CodeActionOptions([CodeActionKind.QuickFix, CodeActionKind.Refactor], ResolveProvider: false) : null);
+}

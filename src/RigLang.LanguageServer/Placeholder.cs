@@ -1,3 +1,0 @@
-namespace RigLang.LanguageServer;
-
-internal static class Placeholder;

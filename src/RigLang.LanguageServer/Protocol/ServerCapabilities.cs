@@ -1,0 +1,34 @@
+namespace RigLang.LanguageServer.Protocol;
+
+/// <summary>What the server says it does. A member that is null is not offered.</summary>
+internal sealed record ServerCapabilities(
+    string PositionEncoding,
+    TextDocumentSyncOptions TextDocumentSync,
+    bool HoverProvider,
+    CompletionOptions CompletionProvider,
+    bool DefinitionProvider,
+    bool ReferencesProvider,
+    bool DocumentSymbolProvider,
+    bool FoldingRangeProvider,
+    bool InlayHintProvider,
+    bool DocumentFormattingProvider,
+    bool DocumentRangeFormattingProvider,
+    SemanticTokensOptions SemanticTokensProvider,
+    WorkspaceOptions Workspace,
+    CodeActionOptions? CodeActionProvider = null);
+
+/// <param name="OpenClose">Opening and closing is told.</param>
+/// <param name="Change">2: changes come as edits.</param>
+internal sealed record TextDocumentSyncOptions(bool OpenClose, int Change);
+
+internal sealed record CompletionOptions(string[] TriggerCharacters, bool ResolveProvider);
+
+internal sealed record CodeActionOptions(string[] CodeActionKinds, bool ResolveProvider);
+
+internal sealed record SemanticTokensOptions(SemanticTokensLegend Legend, bool Full, bool Range);
+
+internal sealed record SemanticTokensLegend(string[] TokenTypes, string[] TokenModifiers);
+
+internal sealed record WorkspaceOptions(WorkspaceFoldersOptions WorkspaceFolders);
+
+internal sealed record WorkspaceFoldersOptions(bool Supported, bool ChangeNotifications);

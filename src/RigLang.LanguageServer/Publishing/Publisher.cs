@@ -1,0 +1,185 @@
+using RigLang.LanguageServer.Client;
+using RigLang.LanguageServer.Protocol;
+using RigLang.LanguageServer.Queue;
+using RigLang.LanguageServer.Translate;
+using RigLang.Model.Files;
+
+namespace RigLang.LanguageServer.Publishing;
+
+/// <summary>
+/// The one that sends findings. It works through the files that may differ, the one being typed in first, on the newest state there is. Each write calls off the
+/// pass before it: what that pass had not sent yet is looked at again in the new one. As there is one loop and it sends one set after the other, no older set can
+/// follow a newer one.
+/// </summary>
+internal sealed class Publisher : IAsyncDisposable
+{
+    private readonly Lock _lock = new();
+    private readonly PendingFiles _pending = new();
+    private readonly SentSets _sent = new();
+    private readonly SemaphoreSlim _wake = new(0, 1);
+    private readonly CancellationTokenSource _end = new();
+    private readonly ClientLink _client;
+    private readonly Func<ClientFeatures> _features;
+    private readonly DiagnosticTranslator _translator;
+    private readonly Action<string, Exception> _failed;
+    private readonly Task _loop;
+
+    private CancellationTokenSource _pass = new();
+    private Snapshot? _newest;
+    private bool _refresh;
+
+    internal Publisher(ClientLink client, Func<ClientFeatures> features, DiagnosticTranslator translator, Action<string, Exception> failed)
+    {
+        (_client, _features, _translator, _failed) = (client, features, translator, failed);
+        _loop = Task.Run(RunAsync);
+    }
+
+    /// <summary>A write is done: publish what it touched. Called in the order of the writes.</summary>
+    internal void Post(WriteDone write)
+    {
+        lock (_lock)
+        {
+            _pass.Cancel();
+            _newest = write.Snapshot;
+            _pending.Add(write.Touched, write.About, isOpen: write.About is { } about && write.Snapshot.Documents.Contains(about));
+            _refresh |= write.Touched.Any(file => file != write.About && write.Snapshot.Documents.Contains(file));
+        }
+
+        Wake();
+    }
+
+    /// <summary>What is shown between the lines has changed in every file, as when a setting changes.</summary>
+    internal void RefreshAll()
+    {
+        lock (_lock)
+        {
+            _refresh = true;
+        }
+
+        Wake();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await _end.CancelAsync().ConfigureAwait(false);
+        lock (_lock)
+        {
+            _pass.Cancel();
+        }
+
+        await _loop.WaitAsync(LanguageServerHost.Patience).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+    }
+
+    private void Wake()
+    {
+        lock (_wake)
+        {
+            if (_wake.CurrentCount == 0)
+            {
+                _wake.Release();
+            }
+        }
+    }
+
+    private async Task RunAsync()
+    {
+        while (!_end.IsCancellationRequested)
+        {
+            await _wake.WaitAsync(_end.Token).ConfigureAwait(false);
+            Snapshot? snapshot;
+            CancellationToken pass;
+            lock (_lock)
+            {
+                snapshot = _newest;
+                _pass = new CancellationTokenSource();
+                pass = _pass.Token;
+            }
+
+            if (snapshot is not null)
+            {
+                await PassAsync(snapshot, pass).ConfigureAwait(false);
+            }
+
+            Refresh(pass);
+        }
+    }
+
+    private async Task PassAsync(Snapshot snapshot, CancellationToken pass)
+    {
+        while (Next(pass) is { } file && !_end.IsCancellationRequested)
+        {
+            Diagnostic[]? set;
+            try
+            {
+                set = _translator.Translate(snapshot.Service.Findings(file, pass), file, snapshot.Documents);
+            }
+            catch (OperationCanceledException) when (pass.IsCancellationRequested)
+            {
+                return;
+            }
+            catch (Exception failure)
+            {
+                _failed($"checking {file.Name}", failure);
+                set = null;
+            }
+
+            foreach (var message in Settle(file, set, snapshot, pass))
+            {
+                await _client.PublishAsync(message).ConfigureAwait(false);
+            }
+        }
+    }
+
+    private FileId? Next(CancellationToken pass)
+    {
+        lock (_lock)
+        {
+            return pass.IsCancellationRequested ? null : _pending.First;
+        }
+    }
+
+    /// <summary>Decides under the lock: once a write has called the pass off, nothing of it is sent, and its file stays pending.</summary>
+    private PublishDiagnosticsParams[] Settle(FileId file, Diagnostic[]? set, Snapshot snapshot, CancellationToken pass)
+    {
+        lock (_lock)
+        {
+            if (pass.IsCancellationRequested)
+            {
+                return [];
+            }
+
+            var edited = _pending.Remove(file);
+            if (set is null)
+            {
+                return [];
+            }
+
+            var version = _features().DiagnosticVersions ? snapshot.Documents.VersionOf(file) : null;
+            return _sent.Exchange(file, new PublishDiagnosticsParams(snapshot.Documents.UriOf(file), set, version), edited);
+        }
+    }
+
+    /// <summary>Not awaited: a client that is slow to answer must not hold up findings.</summary>
+    private void Refresh(CancellationToken pass)
+    {
+        lock (_lock)
+        {
+            if (!_refresh || pass.IsCancellationRequested)
+            {
+                return;
+            }
+
+            _refresh = false;
+        }
+
+        if (_features().InlayHintRefresh)
+        {
+            _ = _client.RefreshInlayHintsAsync();
+        }
+
+        if (_features().SemanticTokensRefresh)
+        {
+            _ = _client.RefreshSemanticTokensAsync();
+        }
+    }
+}

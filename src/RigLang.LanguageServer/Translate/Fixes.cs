@@ -1,0 +1,21 @@
+using RigLang.Editing;
+using RigLang.LanguageServer.Client;
+using RigLang.LanguageServer.Documents;
+using RigLang.LanguageServer.Protocol;
+
+namespace RigLang.LanguageServer.Translate;
+
+/// <summary>Fixes as edits of the workspace.</summary>
+internal static class Fixes
+{
+    internal static WorkspaceEdit ToProtocol(EditorFix fix, OpenDocuments documents, ClientFeatures client)
+    {
+        var files = fix.Edits.GroupBy(e => e.Place.File, e => new TextEdit(Places.ToProtocol(e.Place.Range), e.NewText));
+        return client.DocumentChanges
+            ? new WorkspaceEdit(DocumentChanges: [.. files.Select(f => new TextDocumentEdit(new(documents.UriOf(f.Key), documents.VersionOf(f.Key)), [.. f]))])
+            : new WorkspaceEdit(Changes: files.ToDictionary(f => documents.UriOf(f.Key), f => f.ToArray()));
+    }
+
+    /// <summary>Whether two fixes do the same under the same title.</summary>
+    internal static bool Same(EditorFix left, EditorFix right) => left.Title == right.Title && left.Edits.AsSpan().SequenceEqual(right.Edits.AsSpan());
+}

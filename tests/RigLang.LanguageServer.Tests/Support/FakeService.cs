@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using RigLang.Editing;
+using RigLang.Model.Files;
+using RigLang.Syntax;
+
+namespace RigLang.LanguageServer.Tests.Support;
+
+/// <summary>One state of the fake workspace. Files it doesn't know have empty answers, as the real one promises.</summary>
+internal sealed class FakeService(ImmutableDictionary<FileId, string> texts, FakeAnswers answers) : ILanguageService
+{
+    public ImmutableArray<EditorFinding> Findings(FileId file, CancellationToken cancel) =>
+        texts.TryGetValue(file, out var text) ? answers.Findings(file, text, cancel) : [];
+
+    public HoverCard? Hover(FileId file, LinePosition position, CancellationToken cancel) =>
+        texts.TryGetValue(file, out var text) ? answers.Hover(text, position, cancel) : null;
+
+    public ImmutableArray<CompletionEntry> Complete(FileId file, LinePosition position, CancellationToken cancel) => Known(file, answers.Completions);
+
+    public ImmutableArray<FilePlace> Definition(FileId file, LinePosition position, CancellationToken cancel) => Known(file, answers.Places);
+
+    public ImmutableArray<FilePlace> References(FileId file, LinePosition position, bool withDeclaration, CancellationToken cancel) =>
+        Known(file, withDeclaration ? answers.Places : [.. answers.Places.Skip(1)]);
+
+    public ImmutableArray<OutlineEntry> Outline(FileId file, CancellationToken cancel) =>
+        texts.TryGetValue(file, out var text) ? answers.Outline(text, cancel) : [];
+
+    public ImmutableArray<FoldStretch> Folds(FileId file, CancellationToken cancel) => Known(file, answers.Folds);
+
+    public ImmutableArray<InlayNote> InlayNotes(FileId file, LineRange range, CancellationToken cancel) =>
+        Known(file, [.. answers.Notes.Where(n => n.Position >= range.Start && n.Position <= range.End)]);
+
+    public ImmutableArray<MeaningToken> MeaningTokens(FileId file, CancellationToken cancel) => Known(file, answers.Tokens);
+
+    public ImmutableArray<TextReplacement> Format(FileId file, LineRange? range, CancellationToken cancel) =>
+        Known(file, range is { } stretch ? [.. answers.Format.Where(e => e.Range.Start >= stretch.Start && e.Range.End <= stretch.End)] : answers.Format);
+
+    public ImmutableArray<EditorFix> Fixes(FileId file, LineRange range, CancellationToken cancel) => Known(file, answers.Fixes);
+
+    private ImmutableArray<T> Known<T>(FileId file, ImmutableArray<T> answer) => texts.ContainsKey(file) ? answer : [];
+}
