@@ -1,5 +1,3 @@
-using System.Collections.Frozen;
-
 namespace RigLang.Quantities;
 
 /// <summary>The active currency codes of ISO 4217 (list one, without metals, test codes and units of account), each a unit of money. Nothing is ever converted.</summary>
@@ -18,8 +16,8 @@ public static class Currencies
     private const string InThousandths = "BHD IQD JOD KWD LYD OMR TND";
     private const string InTenThousandths = "CLF UYW";
 
-    private static readonly FrozenDictionary<string, Unit> ByCode =
-        Active.Split(' ').Append("XXX").ToFrozenDictionary(code => code, code => new Unit(code, code, Dimension.Money, 1) { Currency = code });
+    private static readonly Dictionary<string, Unit> ByCode =
+        Active.Split(' ').Append("XXX").ToDictionary(code => code, code => new Unit(code, code, Dimension.Money, 1) { Currency = code }, StringComparer.Ordinal);
 
     /// <summary>XXX, the standard's code for "no currency": the unit of money whose currency is not known. Read, never offered.</summary>
     public static Unit Unknown { get; } = ByCode["XXX"];

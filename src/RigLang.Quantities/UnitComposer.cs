@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Text;
 
 namespace RigLang.Quantities;
@@ -23,7 +22,7 @@ internal static class UnitComposer
         var factors = 0;
         while (true)
         {
-            var end = text.IndexOfAny(Separators);
+            var end = IndexOfSeparator(text);
             var factor = end < 0 ? text : text[..end];
             if (++factors > MostFactors || !build.Add(factor, below))
                 return null;
@@ -39,8 +38,17 @@ internal static class UnitComposer
         }
     }
 
-    /// <summary>The signs that stand between factors. U+22C5 is what some keyboards give for the dot.</summary>
-    public static readonly SearchValues<char> Separators = SearchValues.Create("·*/⋅");
+    /// <summary>Where the next sign between factors stands, or -1. U+22C5 is what some keyboards give for the dot.</summary>
+    public static int IndexOfSeparator(ReadOnlySpan<char> text)
+    {
+        for (var at = 0; at < text.Length; at++)
+        {
+            if (text[at] is '·' or '*' or '/' or '⋅')
+                return at;
+        }
+
+        return -1;
+    }
 
     /// <summary>Splits "ft²" into "ft" and 2; a power of one where none is written.</summary>
     public static (int Length, int Power) SplitPower(ReadOnlySpan<char> factor)

@@ -56,7 +56,7 @@ internal static class UnitSlips
         var rest = text.AsSpan();
         while (true)
         {
-            var end = rest.IndexOfAny(UnitComposer.Separators);
+            var end = UnitComposer.IndexOfSeparator(rest);
             var factor = end < 0 ? rest : rest[..end];
             var hundred = factor.StartsWith("100") ? "100" : "";
             factor = factor[hundred.Length..];

@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Collections.Frozen;
 using System.Diagnostics.CodeAnalysis;
 
 namespace RigLang.Quantities;
@@ -10,7 +9,7 @@ public static class UnitTable
     // Whoever writes a program that makes up units must not make this one grow without end.
     private const int MostComposed = 4096;
 
-    private static readonly FrozenDictionary<string, Unit> Simple = Units.Spellings.ToFrozenDictionary(s => s.Spelling, s => s.Unit, StringComparer.Ordinal);
+    private static readonly Dictionary<string, Unit> Simple = Units.Spellings.ToDictionary(s => s.Spelling, s => s.Unit, StringComparer.Ordinal);
     private static readonly ConcurrentDictionary<string, Unit> Composed = new(StringComparer.Ordinal);
 
     /// <summary>Every spelling of a simple unit that is read ("m", "deg", "us-gal"), currencies left out.</summary>
