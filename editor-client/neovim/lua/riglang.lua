@@ -3,8 +3,8 @@ local M = {}
 
 local defaults = {
   cmd = { "riglang", "lsp" },
-  -- "metric" or "us": the units of a result beside which no author's unit stands.
-  unit_system = "metric",
+  -- The units of computed values: "asWritten" (those of the file's author), "metric" or "us".
+  unit_system = "asWritten",
   -- K shows the values under the cursor, gd goes to a name's declaration, <C-x><C-o> completes.
   keymaps = true,
   on_attach = nil,
@@ -37,7 +37,7 @@ local function client_settings(root)
     root_dir = root,
     workspace_folders = { { uri = vim.uri_from_fname(root), name = root } },
     init_options = { unitSystem = config.unit_system },
-    settings = { riglang = { unitSystem = config.unit_system } },
+    settings = { riglang = { unitSystem = config.unit_system } }, -- for when the server asks
     on_attach = on_attach,
   }
 end

@@ -3,7 +3,7 @@ import { homedir } from "node:os";
 import { commands, type ExtensionContext, type LogOutputChannel, Uri, window, workspace } from "vscode";
 import { LanguageClient, type LanguageClientOptions, type ServerOptions, State, TransportKind } from "vscode-languageclient/node";
 import { findServer, type ServerCommand } from "./serverLocation";
-import { hintsWanted, serverPath, serverSettings } from "./settings";
+import { serverPath, serverSettings } from "./settings";
 
 let client: LanguageClient | undefined;
 let log: LogOutputChannel;
@@ -77,13 +77,6 @@ function makeClient(found: ServerCommand): LanguageClient {
     ],
     outputChannel: log,
     initializationOptions: serverSettings(),
-    synchronize: {
-      configurationSection: "riglang",
-      fileEvents: workspace.createFileSystemWatcher("**/*.{rig,gpx}"),
-    },
-    middleware: {
-      provideInlayHints: (document, range, token, next) => (hintsWanted(document.uri) ? next(document, range, token) : []),
-    },
   };
   const made = new LanguageClient("riglang", "RigLang", server, options);
   made.onDidChangeState(({ newState }) => {
