@@ -11,5 +11,6 @@ public static class Catalogue
         .. AirChecks.All,
         .. RoadLoadChecks.All,
         .. EnergyChecks.All,
+        .. StabilityChecks.All,
     ];
 }
