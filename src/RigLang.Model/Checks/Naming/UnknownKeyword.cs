@@ -1,0 +1,51 @@
+using RigLang.Model.Binding;
+using RigLang.Model.Declaring;
+using RigLang.Syntax;
+using RigLang.Syntax.Checks;
+
+namespace RigLang.Model.Checks.Naming;
+
+/// <summary>A line begins with a word that is no keyword here.</summary>
+public static class UnknownKeyword
+{
+    public static CheckDeclaration Declaration { get; } = new()
+    {
+        Code = "RL150",
+        Slug = "unknown-keyword",
+        Severity = Severity.Error,
+        Summary = "A line begins with a word that is no keyword here.",
+        Why = "A line that is not understood would be missing from every sum, so it is never skipped in silence.",
+        Bad = """
+            vehicle van
+                wheelbse 2.94 m
+            """,
+        Good = """
+            vehicle van
+                wheelbase 2.94 m
+            """,
+        Fix = "Write the keyword of the reference page; the message names the nearest.",
+        CanBeAllowed = false,
+    };
+
+    public static Finding Report(Place keyword, BlockDeclaration block)
+    {
+        var word = keyword.Text;
+        var alias = Vocabulary.FindByAlias(word.ToLowerInvariant()).FirstOrDefault(fact => fact.Home == block)
+            ?? Vocabulary.FindByAlias(word.ToLowerInvariant()).FirstOrDefault(fact => fact.Home.Kind == block.Kind);
+        if (alias is not null)
+        {
+            return new Finding(Declaration, keyword, $"`{word}` is called `{alias.Keyword}` here: {alias.Meaning}.")
+            {
+                Fixes = [new Fix($"Write `{alias.Keyword}`", keyword, alias.Keyword)],
+            };
+        }
+
+        var near = Spelling.Nearest(word, block.Facts.Concat(Facts.EverywhereFacts.Block.Facts).Select(fact => fact.Keyword));
+        return near is null
+            ? new Finding(Declaration, keyword, $"`{word}` is no keyword of {Article.With(block.Keyword)}. Completion lists those that are; a remark begins with `#`.")
+            : new Finding(Declaration, keyword, $"`{word}` is no keyword of {Article.With(block.Keyword)}. Did you mean `{near}`?")
+            {
+                Fixes = [new Fix($"Write `{near}`", keyword, near)],
+            };
+    }
+}

@@ -1,0 +1,32 @@
+using RigLang.Model.Binding;
+using RigLang.Model.Declaring;
+using RigLang.Syntax;
+using RigLang.Syntax.Checks;
+
+namespace RigLang.Model.Checks.Naming;
+
+/// <summary>A line lacks a value that its keyword needs.</summary>
+public static class ValueMissing
+{
+    public static CheckDeclaration Declaration { get; } = new()
+    {
+        Code = "RL153",
+        Slug = "value-missing",
+        Severity = Severity.Error,
+        Summary = "A line lacks a value that its keyword needs.",
+        Why = "Half a line says nothing; the results that need it stay not computed.",
+        Bad = """
+            vehicle van
+                wheelbase
+            """,
+        Good = """
+            vehicle van
+                wheelbase 2.94 m
+            """,
+        Fix = "Write the value; the message shows the form and an example.",
+        CanBeAllowed = false,
+    };
+
+    public static Finding Report(Place place, FactDeclaration fact, Slot slot) =>
+        new(Declaration, place, $"`{fact.Keyword}` needs {slot.Form.Words}{(slot.Role == Signature.ValueRole ? "" : $" for its {slot.Role}")}, for instance `{fact.Keyword} {fact.Example}`.");
+}

@@ -1,0 +1,25 @@
+using RigLang.Model.Declaring;
+using Q = RigLang.Quantities.QuantityKinds;
+
+namespace RigLang.Model.Facts;
+
+/// <summary>The few figures that belong to no rig; only a practice's <c>assume</c> can change them.</summary>
+public static class FigureFacts
+{
+    public static BlockDeclaration Block { get; } = BlockDeclaration.Figures();
+
+    public static FactDeclaration Friction { get; } = Block.Fact(
+        "friction", Q.Ratio, "0.65", "tyre on road", Need.Never, Estimate.Constant(0.85, "0.85 dry", "defaults of the EU's Joint Research Centre; 0.65 wet"), plausible: (0.05, 1.2));
+
+    public static FactDeclaration ReactionTime { get; } = Block.Fact(
+        "reaction-time", Q.Time, "2.5 s", "from seeing to braking", Need.Never, Estimate.Constant(2.5, "2.5 s", "Texas DOT Roadway Design Manual, after AASHTO"), plausible: (0.3, 5));
+
+    public static FactDeclaration WindSpread { get; } = Block.Fact(
+        "wind-spread", Q.Speed, "15 km/h", "half-width of an unknown wind", Need.Never, Estimate.Constant(15 / 3.6, "15 km/h", "our choice"), plausible: (0, 30));
+
+    public static FactDeclaration Person { get; } = Block.Fact(
+        "person", Q.Mass, "75 kg", "one person", Need.Never, Estimate.Constant(75, "75 kg", "EU masses and dimensions rules; 49 CFR 571.110 counts 68 kg"), plausible: (20, 200));
+
+    public static FactDeclaration DynamicFactor { get; } = Block.Fact(
+        "dynamic-factor", Q.Number, "2", "how much a bump multiplies the forces at the receiver's mounts", Need.Never, otherwise: "none: static forces are shown", plausible: (1, 5));
+}
