@@ -13,9 +13,9 @@ namespace RigLang.Model.Binding;
 /// Reads what one slot asks for from the next arguments. Null without a finding means that the argument is something else, for the next slot perhaps;
 /// null with a finding means that it was meant for this slot and is wrong.
 /// </summary>
-internal static class SlotReader
+public static class SlotReader
 {
-    public static SlotValue? Read(LineReading line, Slot slot) => (slot.Form, line.Next) switch
+    internal static SlotValue? Read(LineReading line, Slot slot) => (slot.Form, line.Next) switch
     {
         (_, null) => null,
         (PositionForm, _) => PositionReader.Read(line),
@@ -36,7 +36,7 @@ internal static class SlotReader
     };
 
     /// <summary>Reads the arguments of a measure as one of the kinds; null and findings when that can't be.</summary>
-    public static MeasureValue? ReadMeasure(LineReading line, MeasureSyntax syntax, ImmutableArray<QuantityKind> kinds)
+    internal static MeasureValue? ReadMeasure(LineReading line, MeasureSyntax syntax, ImmutableArray<QuantityKind> kinds)
     {
         line.Advance();
         var reading = ReadMeasure(syntax, kinds);

@@ -1,5 +1,4 @@
 using RigLang.Mechanics;
-using RigLang.Mechanics.Road;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
 

@@ -1,5 +1,4 @@
 using RigLang.Mechanics;
-using RigLang.Mechanics.Road;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
 
@@ -40,8 +39,8 @@ internal static class VehicleEstimates
         "saloon" => DragDefaults.Coefficient(VehicleBody.Saloon),
         "hatch" => DragDefaults.Coefficient(VehicleBody.Hatch),
         "estate" => DragDefaults.Coefficient(VehicleBody.Estate),
-        "suv" => DragDefaults.Coefficient(VehicleBody.Suv),
-        "mpv" => DragDefaults.Coefficient(VehicleBody.Mpv),
+        "suv" => DragDefaults.Coefficient(VehicleBody.SportUtility),
+        "mpv" => DragDefaults.Coefficient(VehicleBody.PeopleCarrier),
         "van" => DragDefaults.Coefficient(VehicleBody.Van),
         "pick-up" => DragDefaults.Coefficient(VehicleBody.PickUp),
         _ => double.NaN,

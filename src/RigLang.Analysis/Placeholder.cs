@@ -1,3 +1,0 @@
-namespace RigLang.Analysis;
-
-internal static class Placeholder;

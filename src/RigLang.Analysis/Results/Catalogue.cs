@@ -1,0 +1,22 @@
+using System.Collections.Frozen;
+using RigLang.Analysis.Results.Axles;
+using RigLang.Analysis.Results.Rigs;
+
+namespace RigLang.Analysis.Results;
+
+/// <summary>All declared results. A new group of results is listed here; a new result only in its group.</summary>
+public static class Catalogue
+{
+    /// <summary>By sort of subject, each in the order in which it is shown.</summary>
+    public static IReadOnlyList<IResult> Results { get; } =
+    [
+        .. LoadResults.Set.All, .. RatioResults.Set.All, .. HitchResults.Set.All,
+        .. AxleResults.Set.All,
+    ];
+
+    private static readonly FrozenDictionary<string, IResult> ByName = Results.ToFrozenDictionary(result => result.Name, StringComparer.Ordinal);
+
+    public static IResult? FindResult(string name) => ByName.GetValueOrDefault(name);
+
+    public static IEnumerable<IResult> Of(ResultScope scope) => Results.Where(result => result.Scope == scope);
+}

@@ -1,0 +1,20 @@
+using RigLang.Model.Binding;
+using RigLang.Model.Declaring;
+
+namespace RigLang.Analysis.Tracking;
+
+/// <summary>The first fact that a computation couldn't do without and didn't find.</summary>
+public sealed record MissingFact(Block Block, FactDeclaration Fact)
+{
+    /// <summary>"`wheelbase` of vehicle van"; "a vehicle" where the whole block isn't there.</summary>
+    public string Words => $"`{Fact.Keyword}`{Owner}";
+
+    private string Owner
+    {
+        get
+        {
+            var names = Block.Path[(Block.Path.IndexOf('#', StringComparison.Ordinal) + 1)..].Split('/');
+            return names[0].Length == 0 ? "" : " of " + string.Join(", ", names.Reverse());
+        }
+    }
+}

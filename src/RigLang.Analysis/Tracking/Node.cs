@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+
+namespace RigLang.Analysis.Tracking;
+
+/// <summary>A computation carried out for a subject: its value and everything it read.</summary>
+public abstract class Node
+{
+    private protected Node(Computation computation, ISubject subject, ImmutableArray<Read> reads, MissingFact? missing, bool isEstimated)
+    {
+        Computation = computation;
+        Subject = subject;
+        Reads = reads;
+        Missing = missing;
+        IsEstimated = isEstimated;
+    }
+
+    public Computation Computation { get; }
+
+    public ISubject Subject { get; }
+
+    public ImmutableArray<Read> Reads { get; }
+
+    /// <summary>The first fact missing, its own or of what it read; null when there is none.</summary>
+    public MissingFact? Missing { get; }
+
+    /// <summary>Whether an estimate went into it anywhere.</summary>
+    public bool IsEstimated { get; }
+
+    /// <summary>The value as a number; NaN for what is no single number.</summary>
+    public virtual double Number => double.NaN;
+
+    /// <summary>A number came out, and nothing it needed was missing.</summary>
+    public bool IsComputed => Missing is null && !double.IsNaN(Number);
+}
+
+/// <summary>With the value in its own type.</summary>
+public sealed class Node<T> : Node
+{
+    internal Node(Computation computation, ISubject subject, T value, ImmutableArray<Read> reads, MissingFact? missing, bool isEstimated)
+        : base(computation, subject, reads, missing, isEstimated)
+    {
+        Value = value;
+    }
+
+    public T Value { get; }
+
+    public override double Number => Value is double number ? number : double.NaN;
+}

@@ -1,0 +1,152 @@
+using System.Collections.Immutable;
+using RigLang.Model.Binding;
+using RigLang.Model.Declaring;
+using RigLang.Model.Facts;
+using RigLang.Model.Reading;
+
+namespace RigLang.Analysis.Tracking;
+
+/// <summary>The reader that a computation gets: notes every read, the first one missing, and whether anything was estimated.</summary>
+public sealed class Reader : IFactReader
+{
+    private readonly Study study;
+    private readonly ImmutableArray<Read>.Builder reads = ImmutableArray.CreateBuilder<Read>();
+    private MissingFact? missing;
+    private bool isEstimated;
+
+    internal Reader(Study study)
+    {
+        this.study = study;
+    }
+
+    /// <summary>True once a read found nothing: a costly computation may stop early, its value won't be used.</summary>
+    public bool HasMissing => missing is not null;
+
+    public double Quantity(Block block, FactDeclaration fact) => Note(Look(block, fact), isNeeded: true).Value;
+
+    public double? QuantityIfKnown(Block block, FactDeclaration fact)
+    {
+        var read = Note(Look(block, fact), isNeeded: false);
+        return double.IsNaN(read.Value) ? null : read.Value;
+    }
+
+    public string? Word(Block block, FactDeclaration fact) => Line(block, fact)?.WordOf(Signature.ValueRole);
+
+    public string? WordIfKnown(Block block, FactDeclaration fact) => LineIfWritten(block, fact)?.WordOf(Signature.ValueRole);
+
+    public Fact? Line(Block block, FactDeclaration fact) => Note(LookLine(block, fact), isNeeded: true).Line;
+
+    public Fact? LineIfWritten(Block block, FactDeclaration fact) => Note(LookLine(block, fact), isNeeded: false).Line;
+
+    public IReadOnlyList<Fact> Lines(Block block, FactDeclaration fact)
+    {
+        var lines = block.All(fact).Where(line => line.IsComplete).ToImmutableArray();
+        foreach (var line in lines)
+        {
+            reads.Add(new FactRead(block, fact, line, ReadOrigin.Written, double.NaN, 0, []));
+        }
+
+        return lines;
+    }
+
+    public double Figure(FactDeclaration figure) => Quantity(Figures, figure);
+
+    public void StandIn(Block block, FactDeclaration fact)
+    {
+        reads.Add(new FactRead(block, fact, null, ReadOrigin.StandIn, double.NaN, 0, []));
+        isEstimated = true;
+    }
+
+    /// <summary>Notes that the result can't be computed without this fact.</summary>
+    public void Need(Block block, FactDeclaration fact) => Note(new FactRead(block, fact, null, ReadOrigin.Missing, double.NaN, 0, []), isNeeded: true);
+
+    /// <summary>The value of another computation, which is missing here too when it is missing there.</summary>
+    public T Get<TSubject, T>(Computation<TSubject, T> computation, TSubject subject)
+        where TSubject : ISubject
+    {
+        var node = subject.Study.Compute(computation, subject);
+        reads.Add(new ComputationRead(node));
+        missing ??= node.Missing;
+        isEstimated |= node.IsEstimated;
+        return node.Value;
+    }
+
+    /// <summary>The value of another computation, or null when it can't be computed; this result does without it then.</summary>
+    public double? GetIfKnown<TSubject>(Computation<TSubject, double> computation, TSubject subject)
+        where TSubject : ISubject
+    {
+        var node = subject.Study.Compute(computation, subject);
+        if (!node.IsComputed)
+        {
+            return null;
+        }
+
+        reads.Add(new ComputationRead(node));
+        isEstimated |= node.IsEstimated;
+        return node.Value;
+    }
+
+    internal Node<T> Finish<T>(Computation computation, ISubject subject, T value) => new(computation, subject, value, reads.DrainToImmutable(), missing, isEstimated);
+
+    /// <summary>The block of the figures that no file writes.</summary>
+    internal static Block Figures { get; } = new(FigureFacts.Block, "#", null, [], []);
+
+    private FactRead Note(FactRead read, bool isNeeded)
+    {
+        if (read.Origin == ReadOrigin.Missing && !isNeeded)
+        {
+            read = read with { Origin = ReadOrigin.Absent };
+        }
+
+        reads.Add(read);
+        isEstimated |= read.IsEstimated;
+        if (read.Origin == ReadOrigin.Missing)
+        {
+            missing ??= new MissingFact(read.Block, read.Fact);
+        }
+
+        return read;
+    }
+
+    private FactRead Look(Block block, FactDeclaration fact)
+    {
+        if (study.Overrides.TryGetValue((block, fact), out var replaced))
+        {
+            return new FactRead(block, fact, block.Find(fact), ReadOrigin.Written, replaced, 0, []);
+        }
+
+        var line = block.Find(fact);
+        switch (line?.Value)
+        {
+            case MeasureValue { Measure: var measure }:
+                return new FactRead(block, fact, line, ReadOrigin.Written, measure.Value, measure.HalfWidth, []);
+            case AbsentValue:
+                return new FactRead(block, fact, line, ReadOrigin.Written, 0, 0, []);
+        }
+
+        if (study.Assumptions.TryGetValue(fact, out var assumed))
+        {
+            return new FactRead(block, fact, assumed.Line, ReadOrigin.Practice, assumed.Value, assumed.HalfWidth, []);
+        }
+
+        return fact.Estimate is { } estimate ? Estimated(block, fact, estimate) : new FactRead(block, fact, line, ReadOrigin.Missing, double.NaN, 0, []);
+    }
+
+    private FactRead Estimated(Block block, FactDeclaration fact, Estimate estimate)
+    {
+        var inner = new Reader(study);
+        var value = estimate.Value(inner, block);
+        var reads = inner.reads.DrainToImmutable();
+        return inner.missing is null && double.IsFinite(value)
+            ? new FactRead(block, fact, null, ReadOrigin.Estimate, value, Math.Abs(value) * (estimate.Spread ?? 0), reads)
+            : new FactRead(block, fact, null, ReadOrigin.Missing, double.NaN, 0, reads);
+    }
+
+    private static FactRead LookLine(Block block, FactDeclaration fact)
+    {
+        var line = block.Find(fact);
+        return line is { IsComplete: true } && line.Query is null
+            ? new FactRead(block, fact, line, ReadOrigin.Written, (line.Value as MeasureValue)?.Measure.Value ?? double.NaN, 0, [])
+            : new FactRead(block, fact, null, ReadOrigin.Missing, double.NaN, 0, []);
+    }
+}
