@@ -5,13 +5,14 @@ namespace RigLang.Analysis.Tracking;
 /// <summary>A computation carried out for a subject: its value and everything it read.</summary>
 public abstract class Node
 {
-    private protected Node(Computation computation, ISubject subject, ImmutableArray<Read> reads, MissingFact? missing, bool isEstimated)
+    private protected Node(Computation computation, ISubject subject, ImmutableArray<Read> reads, MissingFact? missing, bool isEstimated, bool applies)
     {
         Computation = computation;
         Subject = subject;
         Reads = reads;
         Missing = missing;
         IsEstimated = isEstimated;
+        Applies = applies;
     }
 
     public Computation Computation { get; }
@@ -26,18 +27,21 @@ public abstract class Node
     /// <summary>Whether an estimate went into it anywhere.</summary>
     public bool IsEstimated { get; }
 
+    /// <summary>False where the question doesn't arise for the subject; such a result isn't shown.</summary>
+    public bool Applies { get; }
+
     /// <summary>The value as a number; NaN for what is no single number.</summary>
     public virtual double Number => double.NaN;
 
     /// <summary>A number came out, and nothing it needed was missing.</summary>
-    public bool IsComputed => Missing is null && !double.IsNaN(Number);
+    public bool IsComputed => Applies && Missing is null && !double.IsNaN(Number);
 }
 
 /// <summary>With the value in its own type.</summary>
 public sealed class Node<T> : Node
 {
-    internal Node(Computation computation, ISubject subject, T value, ImmutableArray<Read> reads, MissingFact? missing, bool isEstimated)
-        : base(computation, subject, reads, missing, isEstimated)
+    internal Node(Computation computation, ISubject subject, T value, ImmutableArray<Read> reads, MissingFact? missing, bool isEstimated, bool applies)
+        : base(computation, subject, reads, missing, isEstimated, applies)
     {
         Value = value;
     }

@@ -24,6 +24,9 @@ public enum ReadOrigin
     /// <summary>A line of the block, its own or inherited.</summary>
     Written,
 
+    /// <summary>What no line means by the language's own rule.</summary>
+    Default,
+
     /// <summary>The rig's practice assumes it.</summary>
     Practice,
 

@@ -13,6 +13,7 @@ public sealed class Reader : IFactReader
     private readonly ImmutableArray<Read>.Builder reads = ImmutableArray.CreateBuilder<Read>();
     private MissingFact? missing;
     private bool isEstimated;
+    private bool applies = true;
 
     internal Reader(Study study)
     {
@@ -60,6 +61,13 @@ public sealed class Reader : IFactReader
     /// <summary>Notes that the result can't be computed without this fact.</summary>
     public void Need(Block block, FactDeclaration fact) => Note(new FactRead(block, fact, null, ReadOrigin.Missing, double.NaN, 0, []), isNeeded: true);
 
+    /// <summary>Notes that the question doesn't arise for this subject: the couple of bars that a rig doesn't have.</summary>
+    public double NotApplicable()
+    {
+        applies = false;
+        return double.NaN;
+    }
+
     /// <summary>The value of another computation, which is missing here too when it is missing there.</summary>
     public T Get<TSubject, T>(Computation<TSubject, T> computation, TSubject subject)
         where TSubject : ISubject
@@ -67,6 +75,7 @@ public sealed class Reader : IFactReader
         var node = subject.Study.Compute(computation, subject);
         reads.Add(new ComputationRead(node));
         missing ??= node.Missing;
+        applies &= node.Applies;
         isEstimated |= node.IsEstimated;
         return node.Value;
     }
@@ -86,7 +95,7 @@ public sealed class Reader : IFactReader
         return node.Value;
     }
 
-    internal Node<T> Finish<T>(Computation computation, ISubject subject, T value) => new(computation, subject, value, reads.DrainToImmutable(), missing, isEstimated);
+    internal Node<T> Finish<T>(Computation computation, ISubject subject, T value) => new(computation, subject, value, reads.DrainToImmutable(), missing, isEstimated, applies);
 
     /// <summary>The block of the figures that no file writes.</summary>
     internal static Block Figures { get; } = new(FigureFacts.Block, "#", null, [], []);
@@ -138,7 +147,7 @@ public sealed class Reader : IFactReader
         var value = estimate.Value(inner, block);
         var reads = inner.reads.DrainToImmutable();
         return inner.missing is null && double.IsFinite(value)
-            ? new FactRead(block, fact, null, ReadOrigin.Estimate, value, Math.Abs(value) * (estimate.Spread ?? 0), reads)
+            ? new FactRead(block, fact, null, estimate.IsDefault ? ReadOrigin.Default : ReadOrigin.Estimate, value, Math.Abs(value) * (estimate.Spread ?? 0), reads)
             : new FactRead(block, fact, null, ReadOrigin.Missing, double.NaN, 0, reads);
     }
 

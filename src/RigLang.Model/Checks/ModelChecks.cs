@@ -15,7 +15,7 @@ public static class ModelChecks
         WithoutFindsNothing.Declaration, AddsBesideInherited.Declaration, UsedFileMissing.Declaration, UsedFileOutside.Declaration,
         LinesUnderFact.Declaration, NothingOpen.Declaration, EditionUnknown.Declaration,
         UnitMissing.Declaration, UnitUnknown.Declaration, UnitAmbiguous.Declaration, UnitOfSomethingElse.Declaration, MassOrForce.Declaration,
-        UnitSpeltOtherwise.Declaration, UnitNotWanted.Declaration, NumberUnreadable.Declaration, SumUnclear.Declaration, WrittenUnusually.Declaration,
+        UnitSpeltOtherwise.Declaration, UnitNotWanted.Declaration, NumberWithoutValue.Declaration, SumUnclear.Declaration, WrittenUnusually.Declaration,
         MomentUnreadable.Declaration, MustBePositive.Declaration, MagnitudeUnlikely.Declaration, RatioAboveRange.Declaration,
     ];
 }

@@ -38,7 +38,7 @@ internal static class QuantityFindings
         { Unit.Kind: UnitProblemKind.NotWanted } => UnitNotWanted.Declaration,
         { Unit: not null } => UnitUnknown.Declaration,
         { Kind: QuantityProblemKind.Compound or QuantityProblemKind.Sum or QuantityProblemKind.HalfWidth } => SumUnclear.Declaration,
-        _ => NumberUnreadable.Declaration,
+        _ => NumberWithoutValue.Declaration,
     };
 
     private static TextSpan SpanOf(QuantityPlace place, MeasureSyntax syntax)

@@ -29,7 +29,7 @@ public sealed class AxleFacts
         Tyres = block.Fact(
             "tyres", Signature.Tyre, "235/55R19 105W XL", "size, service description and marks from the sidewall", Need.ForResults, aliases: ["tires", "tyre", "tire"]);
         Wheels = block.Fact(
-            "wheels", Q.Count, "2", "tyres on this axle", Need.ForResults, Estimate.Constant(2, "2", "common practice"), plausible: (1, 4), positive: true);
+            "wheels", Q.Count, "2", "tyres on this axle", Need.ForResults, Estimate.Default(2, "2"), plausible: (1, 4), positive: true);
         Pressure = block.Fact(
             "pressure", Q.Pressure, "270 kPa", "gauge, cold", Need.ForResults, plausible: (80_000, 900_000), positive: true);
         RatedPressure = block.Fact(
@@ -47,7 +47,7 @@ public sealed class AxleFacts
         if (isTrailer)
         {
             EqualAxles = block.Fact(
-                "count", Q.Count, "2", "equal axles in this place", Need.ForResults, Estimate.Constant(1, "1", "one axle a block, unless the line says more"), plausible: (1, 4), positive: true);
+                "count", Q.Count, "2", "equal axles in this place", Need.ForResults, Estimate.Default(1, "1"), plausible: (1, 4), positive: true);
             Spacing = block.Fact(
                 "spacing", Q.Length, "34 in", "between the equal axles", otherwise: "0.85 m (our choice), for the drawing only", plausible: (0.4, 2.5), positive: true);
             BehindCoupling = block.Fact(

@@ -46,7 +46,7 @@ public static class HitchFacts
         "mass", Q.Mass, "95 lb", "mount, head and bars, hanging at the ball", Need.ForResults, HitchEstimates.Mass, plausible: (1, 150));
 
     public static FactDeclaration Bars { get; } = Block.Fact(
-        "bars", Q.Count, "2", "spring bars", Need.ForResults, Estimate.Constant(2, "2", "common practice"), plausible: (1, 2), positive: true, aliases: ["spring-bars"]);
+        "bars", Q.Count, "2", "spring bars", Need.ForResults, Estimate.Default(2, "2"), plausible: (1, 2), positive: true, aliases: ["spring-bars"]);
 
     public static FactDeclaration BarRating { get; } = Block.Fact(
         "bar-rating", Q.Mass, "1200 lb", "tongue mass that the pair is made for", Need.ForResults, otherwise: "`tongue-rating`, said", plausible: (50, 2000), positive: true);

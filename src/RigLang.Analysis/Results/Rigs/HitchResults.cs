@@ -2,7 +2,6 @@ using RigLang.Analysis.Results.Loads;
 using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
 using RigLang.Mechanics;
-using RigLang.Model.Binding;
 using RigLang.Model.Facts;
 using RigLang.Quantities;
 
@@ -84,19 +83,16 @@ public static class HitchResults
         "(rear sinkage − front sinkage) ÷ wheelbase", "axle loads on their springs, small angles",
         (read, rig) => read.Get(Level.AsDriven, rig).Pitch);
 
-    private static double Distributing(Reader read, RigStudy rig, Func<double> value)
-    {
-        if (rig.HasTrailer && rig.IsDistributing)
-        {
-            return value();
-        }
-
-        read.Need(rig.Rig, rig.HasTrailer ? RigFacts.Hitch : RigFacts.Trailer);
-        return double.NaN;
-    }
+    private static double Distributing(Reader read, RigStudy rig, Func<double> value) => rig.HasTrailer && rig.IsDistributing ? value() : read.NotApplicable();
 
     private static ReceiverForces Mounted(Reader read, RigStudy rig, Computation<RigStudy, CoupledLoads> state)
     {
+        if (!rig.HasTrailer || (!Geometry.UsesReceiver(rig) && rig.Vehicle.Find(VehicleFacts.Mount) is null))
+        {
+            read.NotApplicable();
+            return default;
+        }
+
         var mounts = read.Lines(rig.Vehicle, VehicleFacts.Mount);
         if (mounts.Count != 2)
         {

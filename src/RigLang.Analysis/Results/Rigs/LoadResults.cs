@@ -73,15 +73,6 @@ public static class LoadResults
         "rear-axle-solo + tongue-load × (wheelbase + hitch-overhang) ÷ wheelbase", Beam,
         (read, rig) => Trailing(read, rig, () => read.Get(LoadStates.Slack, rig).Rear / Constants.Gravity));
 
-    /// <summary>A result of the trailer: not computed, for want of one, on a solo rig.</summary>
-    internal static double Trailing(Tracking.Reader read, RigStudy rig, Func<double> value)
-    {
-        if (rig.HasTrailer)
-        {
-            return value();
-        }
-
-        read.Need(rig.Rig, Model.Facts.RigFacts.Trailer);
-        return double.NaN;
-    }
+    /// <summary>A result that only a rig with a trailer has.</summary>
+    internal static double Trailing(Tracking.Reader read, RigStudy rig, Func<double> value) => rig.HasTrailer ? value() : read.NotApplicable();
 }

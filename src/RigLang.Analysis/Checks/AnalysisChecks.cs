@@ -1,0 +1,30 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using RigLang.Analysis.Checks.Declarations;
+using RigLang.Analysis.Checks.Expectations;
+using RigLang.Model.Checks;
+using RigLang.Syntax.Checks;
+
+namespace RigLang.Analysis.Checks;
+
+/// <summary>Every check there is. A new check is listed here once.</summary>
+public static class AnalysisChecks
+{
+    public static ImmutableArray<Check> All { get; } =
+    [
+        new UnknownReference(),
+        new ExpectationMissed(),
+    ];
+
+    /// <summary>The declarations of all floors, by code.</summary>
+    public static ImmutableArray<CheckDeclaration> Declarations { get; } =
+    [
+        .. WritingChecks.All.Concat(ModelChecks.All).Concat(All.Select(check => check.Declaration)).Concat(Allowances.Declarations).Distinct().OrderBy(check => check.Code, StringComparer.Ordinal),
+    ];
+
+    private static readonly FrozenDictionary<string, CheckDeclaration> ByName =
+        Declarations.SelectMany(check => new[] { (check.Code, check), (check.Slug, check) }).ToFrozenDictionary(pair => pair.Item1, pair => pair.check, StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>By code or slug.</summary>
+    public static CheckDeclaration? Find(string name) => ByName.GetValueOrDefault(name);
+}

@@ -1,0 +1,57 @@
+using RigLang.Analysis.Results;
+using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
+using RigLang.Model.Binding;
+using RigLang.Model.Facts;
+using RigLang.Quantities;
+using RigLang.Syntax.Checks;
+
+namespace RigLang.Analysis.Checks.Expectations;
+
+/// <summary>An <c>expect</c> line isn't met.</summary>
+public sealed class ExpectationMissed : RigCheck
+{
+    public override CheckDeclaration Declaration { get; } = new()
+    {
+        Code = "RL901",
+        Slug = "expectation-missed",
+        Severity = Severity.Error,
+        Summary = "A result is not what an `expect` line of the declaration says.",
+        Why = "An expectation is a test that you wrote yourself: a set-up proven on the scale, a reserve that you won't go below.",
+        Bad = """
+            rig tour
+                vehicle pick-up
+                expect rear-axle-load < 100 lb
+            """,
+        Good = """
+            rig tour
+                vehicle pick-up
+                expect rear-axle-load < 6000 lb
+            """,
+        Fix = "Change the set-up until the result fits, or the expectation if it is the expectation that is wrong.",
+    };
+
+    public override IEnumerable<Finding> Run(RigStudy rig)
+    {
+        foreach (var line in rig.Rig.All(EverywhereFacts.Expect))
+        {
+            if (Bound.Read(line) is { At: null } bound && Judge(bound, rig) is { } finding)
+            {
+                yield return finding;
+            }
+        }
+    }
+
+    /// <summary>The finding for one expectation of a subject, or null when it is met, can't be judged yet, or isn't about such a subject.</summary>
+    internal Finding? Judge(Bound bound, ISubject subject)
+    {
+        if (bound.Result.Compute(subject) is not { IsComputed: true } node || bound.Judge(node.Value) is var miss && miss == Miss.None)
+        {
+            return null;
+        }
+
+        var value = QuantityWriter.WriteLike(node.Value, bound.Written);
+        var estimated = node.IsEstimated ? " (estimated)" : "";
+        return Report(bound.Line.Place, $"`{bound.Result.Name}` is {value}{estimated}, expected {bound.Words}.");
+    }
+}

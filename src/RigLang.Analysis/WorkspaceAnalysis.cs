@@ -1,0 +1,100 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using RigLang.Analysis.Checks;
+using RigLang.Analysis.Studies;
+using RigLang.Model.Binding;
+using RigLang.Model.Declaring;
+using RigLang.Model.Files;
+using RigLang.Model.Linking;
+
+namespace RigLang.Analysis;
+
+/// <summary>
+/// Results and findings for one state of a workspace. A study is taken over from the state before while all its parts are the same objects, so a keystroke
+/// costs the rigs that read the edited declaration. Safe to use from several threads.
+/// </summary>
+public sealed class WorkspaceAnalysis
+{
+    private readonly ConcurrentDictionary<FileId, FileFindings> findings = new();
+    private readonly StudyShelf<RigParts, RigStudy> rigs;
+
+    public WorkspaceAnalysis(Workspace workspace)
+        : this(workspace, null)
+    {
+    }
+
+    private WorkspaceAnalysis(Workspace workspace, WorkspaceAnalysis? before)
+    {
+        Workspace = workspace;
+        rigs = new StudyShelf<RigParts, RigStudy>(parts => new RigStudy(parts), (one, other) => one.SameAs(other), before?.rigs);
+    }
+
+    public Workspace Workspace { get; }
+
+    /// <summary>The analysis of a next state.</summary>
+    public WorkspaceAnalysis With(Workspace workspace) => new(workspace, this);
+
+    /// <summary>The study of a rig.</summary>
+    public RigStudy Rig(Declaration rig) => Rig(RigParts.Of(Workspace, rig));
+
+    /// <summary>The study of a rig with other parts than it names: the load of another day.</summary>
+    public RigStudy Rig(RigParts parts) => rigs.Get(parts.Rig, parts);
+
+    /// <summary>Everything to report about a file, in the order of its lines.</summary>
+    public FileFindings Findings(FileId file, CancellationToken cancel = default) => findings.GetOrAdd(file, _ => Find(file, cancel));
+
+    private FileFindings Find(FileId file, CancellationToken cancel)
+    {
+        if (Workspace.Link(file) is not { } linked)
+        {
+            return FileFindings.None;
+        }
+
+        var remaining = ImmutableArray.CreateBuilder<Finding>();
+        var accepted = ImmutableArray.CreateBuilder<(Finding, Fact)>();
+        var byDeclaration = linked.Findings.ToLookup(finding => finding.Place.Declaration);
+        var declarations = linked.Declarations.ToDictionary(declaration => declaration.Own);
+        foreach (var own in linked.File.Declarations)
+        {
+            cancel.ThrowIfCancellationRequested();
+            var all = own.Findings.Concat(byDeclaration[own.Syntax]);
+            if (!declarations.TryGetValue(own, out var declaration))
+            {
+                remaining.AddRange(all);
+                continue;
+            }
+
+            var (left, allowed) = Allowances.Apply(declaration, all.Concat(Run(declaration, cancel)));
+            remaining.AddRange(left);
+            accepted.AddRange(allowed);
+        }
+
+        return new FileFindings(
+            [.. remaining.DistinctBy(finding => (finding.Check, finding.Place, finding.Message)).OrderBy(finding => Workspace.LineOf(finding.Place) ?? 0).ThenBy(finding => finding.Place.Span.Start)],
+            accepted.ToImmutable());
+    }
+
+    private IEnumerable<Finding> Run(Declaration declaration, CancellationToken cancel)
+    {
+        foreach (var check in AnalysisChecks.All)
+        {
+            cancel.ThrowIfCancellationRequested();
+            var found = check switch
+            {
+                DeclarationCheck any => any.Run(Workspace, declaration),
+                RigCheck rig when declaration.Kind == DeclarationKind.Rig => rig.Run(Rig(declaration)),
+                _ => [],
+            };
+            foreach (var finding in found)
+            {
+                yield return finding;
+            }
+        }
+    }
+}
+
+/// <summary>What there is to report about a file, and what was accepted with the line that accepts it.</summary>
+public sealed record FileFindings(ImmutableArray<Finding> Remaining, ImmutableArray<(Finding Finding, Fact Allow)> Accepted)
+{
+    public static FileFindings None { get; } = new([], []);
+}
