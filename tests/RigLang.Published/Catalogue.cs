@@ -12,5 +12,7 @@ public static class Catalogue
         .. RoadLoadChecks.All,
         .. EnergyChecks.All,
         .. StabilityChecks.All,
+        .. PowerChecks.All,
+        .. BrakingChecks.All,
     ];
 }

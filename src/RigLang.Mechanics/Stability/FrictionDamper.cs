@@ -23,13 +23,13 @@ public static class FrictionDamper
             return rig;
         LateralRig damped = rig;
         double frequency = SingleTrackModel.Modes(rig, speed).SwingFrequency;
-        for (int i = 0; i < 12; i++)
+        for (int i = 0; i < 8; i++)
         {
             damped = rig with { HitchDamping = rig.HitchDamping + Equivalent(torque, frequency, amplitude) };
             double next = SingleTrackModel.Modes(damped, speed).SwingFrequency;
-            if (double.IsNaN(next) || Math.Abs(next - frequency) <= 1e-6 * frequency)
+            if (double.IsNaN(next) || Math.Abs(next - frequency) <= 1e-4 * frequency)
                 break;
-            frequency = (frequency + next) / 2;
+            frequency = next;
         }
 
         return damped;

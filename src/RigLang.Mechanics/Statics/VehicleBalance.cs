@@ -38,6 +38,9 @@ public readonly record struct VehicleBalance
     /// <summary>Downward force at the ball, N.</summary>
     public double BallForce { get; init; } = 0;
 
+    /// <summary>Couple of spring bars, N·m, positive when it loads the front axle.</summary>
+    public double Couple { get; init; } = 0;
+
     /// <summary>Rear axle to ball, m; negative for a coupling ahead of the rear axle.</summary>
     public double Overhang { get; init; } = 0;
 }
