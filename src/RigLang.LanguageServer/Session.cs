@@ -96,13 +96,14 @@ internal sealed class Session : IAsyncDisposable
     {
         if (Features.RegisterWatchedFiles)
         {
-            await Client.RegisterAsync(new Registration("watched-files", "workspace/didChangeWatchedFiles", new RegisterOptions(Watchers: [new("**/*.rig"), new("**/*.gpx")])))
-                .ConfigureAwait(false);
+            var watchers = new RegisterOptions(Watchers: [new("**/*.rig"), new("**/*.gpx")]);
+            _ = Client.RegisterAsync(new Registration("watched-files", "workspace/didChangeWatchedFiles", watchers));
         }
 
         if (Features.RegisterConfiguration)
         {
-            await Client.RegisterAsync(new Registration("settings", "workspace/didChangeConfiguration", new RegisterOptions(Section: ServerSettings.Section))).ConfigureAwait(false);
+            var section = new RegisterOptions(Section: ServerSettings.Section);
+            _ = Client.RegisterAsync(new Registration("settings", "workspace/didChangeConfiguration", section));
         }
 
         await PullSettingsAsync().ConfigureAwait(false);

@@ -9,9 +9,9 @@ internal static class Offer
 {
     /// <summary>
     /// The characters after which a list of proposals is of use without asking: a space leads from a keyword to its value, from a number to its unit, from
-    /// <c>at</c> to a place; a slash goes on in a file's path.
+    /// <c>at</c> to a place; a quote begins a file's path, a slash goes on in it.
     /// </summary>
-    private static readonly string[] CompletionTriggers = [" ", "/"];
+    private static readonly string[] CompletionTriggers = [" ", "\"", "/"];
 
     internal static ServerCapabilities To(ClientFeatures client) => new(
         PositionEncoding: "utf-16",

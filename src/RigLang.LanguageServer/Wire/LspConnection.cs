@@ -40,13 +40,17 @@ internal sealed class LspConnection : JsonRpc
             case LocalRpcException chosen:
                 return Detail(chosen.ErrorCode, chosen.Message);
             case JsonException unfit:
-                _log.Warning($"{request.Method}: the parameters don't fit the protocol and were not used: {unfit.Message}");
-                return Detail(ErrorCodes.InvalidParams, $"{request.Method}: the parameters don't fit the protocol: {unfit.Message}");
+                var problem = $"{request.Method}: the parameters don't fit the protocol: {WithoutNamespaces(unfit.Message)}";
+                _log.Warning(problem);
+                return Detail(ErrorCodes.InvalidParams, problem);
             default:
                 _log.Failure(request.Method!, exception);
                 return Detail(ErrorCodes.InternalError, $"{request.Method} failed; the log says why. Other requests are not affected.");
         }
     }
+
+    /// <summary>The reader names our records in full; their last part is the protocol's own name.</summary>
+    private static string WithoutNamespaces(string message) => message.Replace(typeof(Protocol.Position).Namespace + ".", "", StringComparison.Ordinal);
 
     private static JsonRpcError.ErrorDetail Detail(int code, string message) => new() { Code = (JsonRpcErrorCode)code, Message = message };
 }
