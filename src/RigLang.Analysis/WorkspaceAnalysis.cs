@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using RigLang.Analysis.Checks;
+using RigLang.Analysis.Checks.Weighings;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
@@ -17,6 +18,7 @@ public sealed class WorkspaceAnalysis
 {
     private readonly ConcurrentDictionary<FileId, FileFindings> findings = new();
     private readonly StudyShelf<RigParts, RigStudy> rigs;
+    private readonly StudyShelf<WeighingParts, WeighingStudy> weighings;
 
     public WorkspaceAnalysis(Workspace workspace)
         : this(workspace, null)
@@ -27,6 +29,7 @@ public sealed class WorkspaceAnalysis
     {
         Workspace = workspace;
         rigs = new StudyShelf<RigParts, RigStudy>(parts => new RigStudy(parts), (one, other) => one.SameAs(other), before?.rigs);
+        weighings = new StudyShelf<WeighingParts, WeighingStudy>(parts => new WeighingStudy(parts), (one, other) => one.SameAs(other), before?.weighings);
     }
 
     public Workspace Workspace { get; }
@@ -39,6 +42,10 @@ public sealed class WorkspaceAnalysis
 
     /// <summary>The study of a rig with other parts than it names: the load of another day.</summary>
     public RigStudy Rig(RigParts parts) => rigs.Get(parts.Rig, parts);
+
+    /// <summary>The study of a weighing; null while its rig isn't found.</summary>
+    public WeighingStudy? Weighing(Declaration weighing) =>
+        WeighingParts.Of(Workspace, weighing) is { Rig: not null } parts ? weighings.Get(weighing, parts) : null;
 
     /// <summary>Everything to report about a file, in the order of its lines.</summary>
     public FileFindings Findings(FileId file, CancellationToken cancel = default) => findings.GetOrAdd(file, _ => Find(file, cancel));
@@ -83,6 +90,7 @@ public sealed class WorkspaceAnalysis
             {
                 DeclarationCheck any => any.Run(Workspace, declaration),
                 RigCheck rig when declaration.Kind == DeclarationKind.Rig => rig.Run(Rig(declaration)),
+                WeighingCheck weighing when declaration.Kind == DeclarationKind.Weighing && Weighing(declaration) is { } study => weighing.Run(study),
                 _ => [],
             };
             foreach (var finding in found)

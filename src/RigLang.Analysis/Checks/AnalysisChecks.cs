@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Declarations;
 using RigLang.Analysis.Checks.Expectations;
+using RigLang.Analysis.Checks.Weighings;
 using RigLang.Model.Checks;
 using RigLang.Syntax.Checks;
 
@@ -14,6 +15,7 @@ public static class AnalysisChecks
     [
         new UnknownReference(),
         new ExpectationMissed(),
+        .. WeighingChecks.All,
     ];
 
     /// <summary>The declarations of all floors, by code.</summary>

@@ -39,7 +39,7 @@ public enum ResultScope
     Leg,
     Stop,
     Weighing,
-    Pass,
+    Reading,
     Run,
 }
 

@@ -1,0 +1,108 @@
+using RigLang.Model.Facts;
+using RigLang.Analysis.Studies;
+using RigLang.Model.Binding;
+using RigLang.Syntax.Checks;
+
+namespace RigLang.Analysis.Checks.Weighings;
+
+/// <summary>A `scale` or `arch` line names an axle that the rig does not have.</summary>
+public sealed class ScaledAxleUnknown : WeighingCheck
+{
+    public override CheckDeclaration Declaration { get; } = new()
+    {
+        Code = "RL806",
+        Slug = "scaled-axle-unknown",
+        Severity = Severity.Error,
+        Summary = "A `scale` or `arch` line names an axle that the rig does not have.",
+        Why = "A reading without an owner can be compared with nothing.",
+        Bad = """
+            vehicle van
+                wheelbase 3 m
+                overhang 1.2 m
+                gross-rating 3000 kg
+                axle front
+                    carries 1250 kg
+                    axle-rating 1350 kg
+                axle rear
+                    carries 1150 kg
+                    axle-rating 1750 kg
+                aboard nothing
+
+            trailer box
+                mass 1500 kg
+                tongue 100 kg
+                coupling-to-axle 5 m
+                brakes overrun
+                axle only
+                    axle-rating 1600 kg
+                aboard nothing
+
+            rig pair
+                vehicle van
+                trailer box
+
+            weighing may
+                rig pair
+                date 2026-05-02
+                pass coupled
+                    scale middle 1210 kg
+            """,
+        Good = """
+            vehicle van
+                wheelbase 3 m
+                overhang 1.2 m
+                gross-rating 3000 kg
+                axle front
+                    carries 1250 kg
+                    axle-rating 1350 kg
+                axle rear
+                    carries 1150 kg
+                    axle-rating 1750 kg
+                aboard nothing
+
+            trailer box
+                mass 1500 kg
+                tongue 100 kg
+                coupling-to-axle 5 m
+                brakes overrun
+                axle only
+                    axle-rating 1600 kg
+                aboard nothing
+
+            rig pair
+                vehicle van
+                trailer box
+
+            weighing may
+                rig pair
+                date 2026-05-02
+                pass coupled
+                    scale front 1210 kg
+            """,
+        Fix = "Write `front`, `rear`, a trailer axle by its name, `trailer` for all of them, or `tongue`.",
+    };
+
+    public override IEnumerable<Finding> Run(WeighingStudy weighing)
+    {
+        foreach (var pass in weighing.Passes)
+        {
+            var known = pass.Rig.Axles.Select(axle => axle.Axle.Key).ToList();
+            foreach (var line in pass.Block.All(PassFacts.Scale).Where(line => line.IsComplete))
+            {
+                var words = ReadingSubject.WordsOf(line);
+                if (words.FirstOrDefault(word => !known.Contains(word) && word is not ("trailer" or "tongue" or "left" or "right")) is { } unknown)
+                {
+                    yield return Unknown(line.PlaceOf("axles"), unknown, known);
+                }
+            }
+
+            foreach (var line in pass.Block.All(PassFacts.Arch).Where(line => line.WordOf("axle") is { } axle && !known.Contains(axle)))
+            {
+                yield return Unknown(line.PlaceOf("axle"), line.WordOf("axle")!, known);
+            }
+        }
+    }
+
+    private Finding Unknown(Place place, string word, List<string> known) =>
+        Report(place, $"The rig has no axle `{word}`. It has {string.Join(", ", known.Select(axle => $"`{axle}`"))}; `trailer` means all of the trailer's, `tongue` the coupling on a scale of its own.");
+}
