@@ -22,6 +22,9 @@ public sealed class Declaration
 
     public Block Block { get; }
 
+    /// <summary>How many declarations stand behind it in its chain of <c>like</c>.</summary>
+    internal int Depth => Parent is null ? 0 : Parent.Depth + 1;
+
     /// <summary>What showed when <c>like</c> was followed.</summary>
     public ImmutableArray<Finding> Findings { get; }
 

@@ -10,6 +10,9 @@ namespace RigLang.Model.Linking;
 /// <summary>Follows the <c>use</c> lines of a file and the <c>like</c> of its declarations.</summary>
 internal sealed class Linker
 {
+    // Far more than is allowed, so that the declaration that is too deep is the one reported; an end, so that no file can exhaust the stack.
+    private const int LongestFollowed = 100;
+
     private readonly Workspace workspace;
     private readonly RigFile file;
     private readonly List<Finding> findings = [];
@@ -98,6 +101,12 @@ internal sealed class Linker
 
         var found = new List<Finding>();
         var parent = own.Parent is { } name ? FindParent(own, name, chain, found) : null;
+        if (done.TryGetValue(own, out var closed))
+        {
+            // The chain came round to this declaration and was cut there.
+            return closed;
+        }
+
         var isUnchanged = before.TryGetValue(own, out var previous) && found.Count == 0 && previous.Findings.IsEmpty && ReferenceEquals(previous.Parent, parent);
         var declaration = isUnchanged ? previous! : Merge(own, parent, found);
         done[own] = declaration;
@@ -128,12 +137,6 @@ internal sealed class Linker
             return null;
         }
 
-        if (chain.Count >= LikeTooDeep.Deepest)
-        {
-            found.Add(LikeTooDeep.Report(place));
-            return null;
-        }
-
         var kind = own.Kind!.Value;
         var candidate = FindOwn(own.File, kind, name.Text);
         if (candidate is null)
@@ -143,7 +146,14 @@ internal sealed class Linker
             return null;
         }
 
-        return Follow(candidate, chain.Add(own));
+        var parent = chain.Count > LongestFollowed ? null : Follow(candidate, chain.Add(own));
+        if (parent is not null && parent.Depth < LikeTooDeep.Deepest)
+        {
+            return parent;
+        }
+
+        found.Add(LikeTooDeep.Report(place));
+        return null;
     }
 
     private OwnDeclaration? FindOwn(FileId from, DeclarationKind kind, string name)

@@ -1,0 +1,117 @@
+using RigLang.Model.Binding;
+using RigLang.Model.Facts;
+
+namespace RigLang.Model.Tests.Binding;
+
+public sealed class LineTests
+{
+    [Theory]
+    [InlineData("vehicle v\n    wheelbase 2.94 m", "wheelbase", 2.94)]
+    [InlineData("vehicle v\n    gross-rating 10_400 lb", "gross-rating", 10_400 * 0.45359237)]
+    [InlineData("vehicle v\n    d-value 10.4 kN", "d-value", 10_400)]
+    [InlineData("trailer t\n    coupling 2-5/16 in", "coupling", 2.3125 * 0.0254)]
+    [InlineData("trailer t\n    length 33 ft 4 in", "length", 400 * 0.0254)]
+    [InlineData("trailer t\n    brake-ratio 50 %", "brake-ratio", 0.5)]
+    [InlineData("trailer t\n    rolling 0.011", "rolling", 0.011)]
+    [InlineData("rig r\n    speed 85 km/h", "speed", 85 / 3.6)]
+    [InlineData("rig r\n    links 5", "links", 5)]
+    public void A_quantity_is_read_in_SI(string text, string keyword, double expected)
+    {
+        var declaration = Reading.Only(text);
+
+        Reading.Slugs(text).Should().BeEmpty();
+        declaration.Block.Si(keyword).Should().BeApproximately(expected, expected * 1e-12);
+    }
+
+    [Fact]
+    public void An_uncertainty_comes_along()
+    {
+        var mass = Reading.Only("trailer t\n    mass 1790 kg ± 15 kg").Block.Fact("mass").MeasureOf("value")!;
+
+        mass.Value.Should().Be(1790);
+        mass.HalfWidth.Should().Be(15);
+    }
+
+    [Theory]
+    [InlineData("item gas 2 x 9 kg at 0.70 m behind coupling", 18, 0.70, "coupling")]
+    [InlineData("item stores 90 kg at 1.60 m ahead of axle", 90, -1.60, "axle")]
+    [InlineData("item children 35 kg + 30 kg at 2.35 m behind front-axle high 0.9 m", 65, 2.35, "front-axle")]
+    [InlineData("item saws 28 kg at axle", 28, 0, "axle")]
+    public void An_item_has_a_mass_and_a_place(string line, double mass, double offset, string point)
+    {
+        var text = $"load l\n    on trailer\n        {line}";
+        var item = Reading.Only(text).Block.FindBlock(CargoFacts.Load.Block)!.Fact("item");
+
+        Reading.Slugs(text).Should().BeEmpty();
+        item.MeasureOf("mass")!.Value.Should().Be(mass);
+        item.PositionOf("place")!.Offset.Should().BeApproximately(offset, 1e-12);
+        item.PositionOf("place")!.Point.Should().Be(point);
+    }
+
+    [Fact]
+    public void Phrases_may_come_in_any_order()
+    {
+        var text = "load l\n    on vehicle\n        item box 16 kg on roof high 1.9 m left 0.2 m at 1.5 m behind front-axle";
+        var item = Reading.Only(text).Block.FindBlock(CargoFacts.Load.Block)!.Fact("item");
+
+        Reading.Slugs(text).Should().BeEmpty();
+        item.Values.Keys.Should().BeEquivalentTo("name", "mass", "place", "high", "left", "roof");
+    }
+
+    [Fact]
+    public void Lines_with_two_quantities_keep_them_apart()
+    {
+        var text = "vehicle v\n    electric\n        charge-point 60 % 92 kW\n    combustion\n        torque-point 1600 rpm 850 lbf·ft\n        gear 1 4.50";
+        var vehicle = Reading.Only(text).Block;
+
+        Reading.Slugs(text).Should().BeEmpty();
+        var point = vehicle.FindBlock(ElectricFacts.Block)!.Fact("charge-point");
+        (point.MeasureOf("charge")!.Value, point.MeasureOf("power")!.Value).Should().Be((0.6, 92_000));
+        vehicle.FindBlock(CombustionFacts.Block)!.Fact("gear").MeasureOf("ratio")!.Value.Should().Be(4.5);
+    }
+
+    [Fact]
+    public void A_question_mark_is_a_line_without_a_value()
+    {
+        var fact = Reading.Only("vehicle v\n    yaw-inertia ?").Block.Fact("yaw-inertia");
+
+        fact.Query.Should().NotBeNull();
+        fact.MeasureOf("value").Should().BeNull();
+    }
+
+    [Fact]
+    public void None_is_known_to_be_absent()
+    {
+        Reading.Only("hitch h\n    yaw-friction none").Block.Fact("yaw-friction").Value.Should().BeOfType<AbsentValue>();
+    }
+
+    [Theory]
+    [InlineData("vehicle v\n    wheelbase", "value-missing")]
+    [InlineData("vehicle v\n    wheelbase long", "wrong-form")]
+    [InlineData("vehicle v\n    wheelbase 2.94", "unit-missing")]
+    [InlineData("vehicle v\n    wheelbase 2.94 kg", "unit-of-something-else")]
+    [InlineData("vehicle v\n    wheelbase 2.94 furlongz", "unit-unknown")]
+    [InlineData("vehicle v\n    wheelbase 2.94 m long", "argument-left-over")]
+    [InlineData("vehicle v\n    wheelbase 0 m", "must-be-positive")]
+    [InlineData("vehicle v\n    wheelbase -2.9 m", "must-be-positive")]
+    [InlineData("vehicle v\n    wheelbase 294 m", "magnitude-unlikely")]
+    [InlineData("trailer t\n    mass 2 ton", "unit-ambiguous")]
+    [InlineData("vehicle v\n    d-value 1000 kg", "mass-or-force")]
+    [InlineData("trip t\n    start-charge 9.5", "ratio-above-range")]
+    [InlineData("vehicle v\n    drive sideways", "wrong-form")]
+    [InlineData("load l\n    on trailer\n        item box 5 kg", "value-missing")]
+    [InlineData("load l\n    on trailer\n        item box 5 kg at 2 m", "value-missing")]
+    [InlineData("weighing w\n    date 2026-02-30", "moment-unreadable")]
+    public void What_does_not_fit_is_reported_once(string text, string slug)
+    {
+        Reading.Slugs(text).Should().Equal(slug);
+    }
+
+    [Theory]
+    [InlineData("vehicle v\n    wheelbase 0 m")]
+    [InlineData("trip t\n    start-charge 9.5")]
+    public void A_value_that_cannot_be_is_left_out_of_all_results(string text)
+    {
+        Reading.Only(text).Block.Facts.Should().ContainSingle().Which.IsComplete.Should().BeFalse();
+    }
+}
