@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using RigLang.Analysis.Results.Axles;
 using RigLang.Analysis.Results.Rigs;
+using RigLang.Analysis.Results.Stability;
 using RigLang.Analysis.Results.Weighings;
 
 namespace RigLang.Analysis.Results;
@@ -12,6 +13,7 @@ public static class Catalogue
     public static IReadOnlyList<IResult> Results { get; } =
     [
         .. LoadResults.Set.All, .. RatioResults.Set.All, .. HitchResults.Set.All,
+        .. StabilityResults.Set.All,
         .. AxleResults.Set.All,
         .. WeighingResults.Set.All, .. ReadingResults.Set.All,
     ];

@@ -1,4 +1,5 @@
 using RigLang.Analysis.Results;
+using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
 using RigLang.Quantities;
 using RigLang.Syntax.Tree;
@@ -40,6 +41,9 @@ public sealed record Bound(IResult Result, double? Low, double? High, bool IsStr
                 return null;
         }
     }
+
+    /// <summary>The result that is judged: the subject's own, or at the speed that the line names. Null when it is a result of something else.</summary>
+    public Node<double>? Evaluate(ISubject subject) => Result.Compute(At is { } speed && subject is RigStudy rig ? rig.AtSpeed(speed) : subject);
 
     /// <summary>On which side the value misses the bound, if it does.</summary>
     public Miss Judge(double value) =>

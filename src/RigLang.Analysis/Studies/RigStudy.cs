@@ -12,8 +12,14 @@ public sealed class RigStudy : Study, ISubject
     private readonly Lazy<Practice> practice;
 
     public RigStudy(RigParts parts)
+        : this(parts, new Dictionary<(Block, FactDeclaration), double>())
+    {
+    }
+
+    private RigStudy(RigParts parts, IReadOnlyDictionary<(Block, FactDeclaration), double> overrides)
     {
         Parts = parts;
+        Overrides = overrides;
         Vehicle = parts.Vehicle?.Block ?? Empty(VehicleFacts.Block, "vehicle");
         Trailer = parts.Trailer?.Block ?? Empty(TrailerFacts.Block, "trailer");
         Hitch = parts.Hitch?.Block ?? Empty(HitchFacts.Block, "hitch");
@@ -23,6 +29,15 @@ public sealed class RigStudy : Study, ISubject
     }
 
     public RigParts Parts { get; }
+
+    public override IReadOnlyDictionary<(Block, FactDeclaration), double> Overrides { get; }
+
+    /// <summary>The same rig with another value (SI) for one fact.</summary>
+    public RigStudy With(Block block, FactDeclaration fact, double value) =>
+        new(Parts, new Dictionary<(Block, FactDeclaration), double>(Overrides) { [(block, fact)] = value });
+
+    /// <summary>The same rig at another speed (m/s).</summary>
+    public RigStudy AtSpeed(double speed) => With(Rig, RigFacts.Speed, speed);
 
     public string Title => $"rig {Parts.Rig.Name}";
 

@@ -4,10 +4,11 @@ using RigLang.Model.Declaring;
 namespace RigLang.Analysis.Tracking;
 
 /// <summary>The first fact that a computation couldn't do without and didn't find.</summary>
-public sealed record MissingFact(Block Block, FactDeclaration Fact)
+/// <param name="ForEstimate">What its estimate would have needed; null where there is no estimate.</param>
+public sealed record MissingFact(Block Block, FactDeclaration Fact, MissingFact? ForEstimate = null)
 {
     /// <summary>"`wheelbase` of vehicle van"; "a vehicle" where the whole block isn't there.</summary>
-    public string Words => $"`{Fact.Keyword}`{Owner}";
+    public string Words => $"`{Fact.Keyword}`{Owner}{(ForEstimate is { } other ? $", or `{other.Fact.Keyword}` to estimate it" : "")}";
 
     private string Owner
     {

@@ -111,11 +111,14 @@ public sealed class Reader : IFactReader
         isEstimated |= read.IsEstimated;
         if (read.Origin == ReadOrigin.Missing)
         {
-            missing ??= new MissingFact(read.Block, read.Fact);
+            missing ??= new MissingFact(read.Block, read.Fact, FirstMissing(read.Inner));
         }
 
         return read;
     }
+
+    private static MissingFact? FirstMissing(ImmutableArray<Read> reads) =>
+        reads.OfType<FactRead>().FirstOrDefault(read => read.Origin == ReadOrigin.Missing) is { } read ? new MissingFact(read.Block, read.Fact) : null;
 
     private FactRead Look(Block block, FactDeclaration fact)
     {

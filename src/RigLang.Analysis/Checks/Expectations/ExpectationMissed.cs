@@ -35,7 +35,7 @@ public sealed class ExpectationMissed : RigCheck
     {
         foreach (var line in rig.Rig.All(EverywhereFacts.Expect))
         {
-            if (Bound.Read(line) is { At: null } bound && Judge(bound, rig) is { } finding)
+            if (Bound.Read(line) is { } bound && Judge(bound, rig) is { } finding)
             {
                 yield return finding;
             }
@@ -45,7 +45,7 @@ public sealed class ExpectationMissed : RigCheck
     /// <summary>The finding for one expectation of a subject, or null when it is met, can't be judged yet, or isn't about such a subject.</summary>
     internal Finding? Judge(Bound bound, ISubject subject)
     {
-        if (bound.Result.Compute(subject) is not { IsComputed: true } node || bound.Judge(node.Value) is var miss && miss == Miss.None)
+        if (bound.Evaluate(subject) is not { IsComputed: true } node || bound.Judge(node.Value) is var miss && miss == Miss.None)
         {
             return null;
         }
