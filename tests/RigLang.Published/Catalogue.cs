@@ -14,5 +14,6 @@ public static class Catalogue
         .. StabilityChecks.All,
         .. PowerChecks.All,
         .. BrakingChecks.All,
+        .. CalibrationChecks.All,
     ];
 }

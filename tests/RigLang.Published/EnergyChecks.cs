@@ -34,8 +34,8 @@ internal static class EnergyChecks
             () => Motor.FromWork((750 * 9.80 * 200) + (500 * 25.0 * 120), 0, 3000, 120).Battery / 120 / 12),
         new("motor current", "OpenStax, College Physics, section 20.4, exercise on an electric car, with answers", Read, "level at 25 m/s against 500 N", "current, A", 1100, 5,
             () => Motor.FromWork(500 * 25.0 * 60, 0, 1500, 60).Battery / 60 / 12),
-        new("fuel as force", "OpenStax, University Physics, chapter 7, problem on a car's fuel (the answer is computed)", Read, "2.0 gal of 140 MJ over 108 km at 30 %", "force, N", 778, 1,
-            () => FuelForce),
+        new("fuel as force", "OpenStax, University Physics, chapter 7, problem on a car's fuel: 2.0 gal of 140 MJ (the force is computed)", Read, "778 N over 108 km at 30 %",
+            "fuel, MJ", 280, 0.4, () => FuelOfForce / 1e6),
         new("heating value", "AFDC and TEDB tables: 116 090 Btu a gallon", Read, "US conventional petrol", "kWh/l", 8.988, 0.0005, () => Fuel.Petrol.VolumeHeatingValue / 3.6e9),
         new("heating value", "energy.ca.gov gallon-equivalent table: 127 500 Btu a gallon", Read, "diesel", "kWh/l", 9.871, 0.0005, () => Fuel.Diesel.VolumeHeatingValue / 3.6e9),
         new("heating value", "energy.ca.gov gallon-equivalent table: 81 700 Btu a gallon", Read, "E85", "kWh/l", 6.325, 0.0005, () => Fuel.E85.VolumeHeatingValue / 3.6e9),
@@ -56,13 +56,14 @@ internal static class EnergyChecks
         new("geodesy", "after the WGS 84 definition, a degree of latitude at 45°", ValueFromMemory, "44.5° to 45.5°", "m", 111_131.8, 0.3, () => Geodesy.Distance(44.5, 10, 45.5, 10)),
     ];
 
-    private static double FuelForce
+    /// <summary>Fuel that a force of 778 N takes over 108 km in an engine that runs at its best point of 30 % with no losses behind it, J.</summary>
+    private static double FuelOfForce
     {
         get
         {
-            // The force whose work over the distance burns that much in an engine of 30 % with no losses behind it.
-            FuelUse use = new CombustionDrive(EngineMap.Petrol, 50_000, 1).WithBestEfficiency(0.30).Over(new RoadLoad(1, new Rolling(0), 0), new RouteSegment(108_000, 0, 20, 1.2));
-            return double.IsNaN(use.Energy) ? double.NaN : 2.0 * 140e6 * 0.30 / use.Distance;
+            const double force = 778, speed = 20;
+            var load = new RoadLoad(force / 0.01 / Constants.Gravity, new Rolling(0.01), 0);
+            return new CombustionDrive(EngineMap.Petrol, force * speed / 0.20, 1).WithBestEfficiency(0.30).Over(load, new RouteSegment(108_000, 0, speed, 1.2)).Energy;
         }
     }
 
