@@ -3,7 +3,8 @@ package.path = vim.env.RIGLANG_TEST .. "/?.lua;" .. package.path
 local checks = require("checks")
 local check, eventually, equal, contains = checks.check, checks.eventually, checks.equal, checks.contains
 
-local file = "coast/coast.rig"
+local vehicle_file = "people-carrier/1-van.rig"
+local rig_file = "people-carrier/6-rigs.rig"
 local errors_only = { severity = vim.diagnostic.severity.ERROR }
 
 local published = 0
@@ -36,7 +37,7 @@ local function float_text()
 end
 
 check("a .rig file is known, and the server comes to it", function()
-  vim.cmd("edit " .. file)
+  vim.cmd("edit " .. vehicle_file)
   equal("rig", vim.bo.filetype)
   eventually(function()
     return "the server"
@@ -79,7 +80,24 @@ check("the mended line is clean", function()
   end)
 end)
 
+check("keywords, names and comments are coloured", function()
+  local function group_at(line, column)
+    return vim.fn.synIDattr(vim.fn.synID(line + 1, column + 1, 1), "name")
+  end
+  equal("rigKeyword", group_at(number, good:find("w") - 1))
+  equal("rigNumber", group_at(number, good:find("%d") - 1))
+  local opening = line_with("vehicle van")
+  equal("rigOpening", group_at(opening, 0))
+  equal("rigName", group_at(opening, #"vehicle "))
+end)
+
 check("K shows the computed load in a float", function()
+  vim.cmd("edit " .. rig_file)
+  eventually(function()
+    return "the server"
+  end, function()
+    return next(vim.lsp.buf_get_clients(0))
+  end)
   local rig = line_with("rig coast ")
   vim.api.nvim_win_set_cursor(0, { rig + 1, 5 })
   vim.api.nvim_feedkeys("K", "xt", false)
@@ -87,17 +105,6 @@ check("K shows the computed load in a float", function()
     return "a float"
   end, float_text)
   contains(text, "front-axle-load")
-end)
-
-check("keywords, names and comments are coloured", function()
-  local function group_at(line, column)
-    return vim.fn.synIDattr(vim.fn.synID(line + 1, column + 1, 1), "name")
-  end
-  equal("rigKeyword", group_at(number, good:find("w") - 1))
-  equal("rigNumber", group_at(number, good:find("%d") - 1))
-  local rig = line_with("rig coast ")
-  equal("rigOpening", group_at(rig, 0))
-  equal("rigName", group_at(rig, 4))
 end)
 
 checks.finish()

@@ -6,7 +6,7 @@ import { Session } from "./lib/session.mjs";
 import { applyEdits, positionAt, rangeOf, textIn } from "./lib/text.mjs";
 import { copyExample } from "./lib/workspace.mjs";
 
-const workspace = copyExample("coast");
+const workspace = copyExample("people-carrier");
 const vehicleFile = workspace.fileWith(/^vehicle van\b/m);
 const rigFile = workspace.fileWith(/^rig coast\b/m);
 const tripFile = workspace.fileWith(/^trip saddle\b/m);
