@@ -1,1 +1,12 @@
+using BenchmarkDotNet.Running;
+using RigLang.Benchmarks;
+
+// `keystrokes` prints the table of docs/performance.md in a minute; anything else goes to BenchmarkDotNet (`--filter '*'` for all).
+if (args is ["keystrokes"])
+{
+    KeystrokeTable.Print(Console.Out);
+    return 0;
+}
+
+BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
 return 0;
