@@ -4,7 +4,8 @@ namespace RigLang.Published;
 
 /// <summary>
 /// Facts of the trade (common practice) about an electric saloon of 4032 lb, rated for 322 mi, and an aerodynamic trailer of 27 ft and 6000 lb.
-/// Assumptions: the saloon's road load is that of the certified battery saloon of 4250 lb test weight with A 37.17 lbf, B 0.0470 lbf/mph, C 0.0144 lbf/mph²; its
+/// Assumptions: the saloon's road load is that of the certified battery saloon of 4250 lb test weight with A 37.17 lbf, B 0.0470 lbf/mph, C 0.0144 lbf/mph²;
+/// its
 /// usable energy follows from the rated range by that car's measured cycles (185.3 and 170.1 MPGe), the label factor 0.7 and a charger of 0.88; with the
 /// trailer the drag area is 1.7 m² (one account of tunnel tests: 0.31 on 5.4 m²), rolling 0.010, one driver of 75 kg, sea-level air, calm, level road.
 /// </summary>
@@ -82,7 +83,9 @@ public sealed class CommonPracticeTests
         merging.Should().BeLessThan(0.3 * Drive.Range(UsableEnergy, Towing, Pace));
     }
 
-    /// <summary>Common practice: 1.8 to 2.5 times the solo consumption at 90 km/h. A sport utility of the certified mean drag area 1.01 m² and a box of 4.2 m² front.</summary>
+    /// <summary>
+    /// Common practice: 1.8 to 2.5 times the solo consumption at 90 km/h. A sport utility of the certified mean drag area 1.01 m² and a box of 4.2 m² front.
+    /// </summary>
     [Fact]
     public void A_tall_trailer_takes_about_twice_the_energy()
     {

@@ -11,7 +11,10 @@ public sealed class PublishedTrendsTests
         TrailerMassCentre = 3.85, TrailerAxle = 4.00, FrontStiffness = 110_000, RearStiffness = 150_000, TrailerStiffness = 90_000,
     };
 
-    /// <summary>IMechE paper C132/83, abstract (read): steadier with low yaw inertia, adequate drawbar, short overhang, long wheelbase, stiff trailer tyres, a hitch damper.</summary>
+    /// <summary>
+    /// IMechE paper C132/83, abstract (read): steadier with low yaw inertia, adequate drawbar, short overhang, long wheelbase, stiff trailer tyres, a hitch
+    /// damper.
+    /// </summary>
     [Fact]
     public void What_makes_a_caravan_steadier()
     {
@@ -24,7 +27,9 @@ public sealed class PublishedTrendsTests
         Damping(Rig with { HitchDamping = 500 }).Should().BeGreaterThan(before);
     }
 
-    /// <summary>Darling, Tilley and Gao, Proc. IMechE D 223 (2009), abstract (read): yaw inertia, nose mass and axle position dominate; mass alone has little effect.</summary>
+    /// <summary>
+    /// Darling, Tilley and Gao, Proc. IMechE D 223 (2009), abstract (read): yaw inertia, nose mass and axle position dominate; mass alone has little effect.
+    /// </summary>
     [Fact]
     public void What_dominates()
     {
@@ -34,7 +39,10 @@ public sealed class PublishedTrendsTests
         Math.Abs(Critical(Rig with { TrailerMassCentre = 4.00 * (1 - (0.0375 * 2)) }) - before).Should().BeGreaterThan(2 * byMass);
     }
 
-    /// <summary>Hac, Fulk and Chen, SAE 2008-01-1228, introduction (read): divergence depends on the tow vehicle and the hitch load alone, and less hitch load is better.</summary>
+    /// <summary>
+    /// Hac, Fulk and Chen, SAE 2008-01-1228, introduction (read): divergence depends on the tow vehicle and the hitch load alone, and less hitch load is
+    /// better.
+    /// </summary>
     [Fact]
     public void Divergence_depends_on_the_tow_vehicle_and_the_hitch_load()
     {

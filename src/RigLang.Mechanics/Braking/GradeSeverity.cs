@@ -1,7 +1,8 @@
 namespace RigLang.Mechanics;
 
 /// <summary>
-/// The US Grade Severity Rating System for heavy trucks with drum brakes (Johnson et al., FHWA-RD-81-185, 1982; Bowman, FHWA-IP-88-015, 1989; constants from memory). Not valid
+/// The US Grade Severity Rating System for heavy trucks with drum brakes (Johnson et al., FHWA-RD-81-185, 1982; Bowman, FHWA-IP-88-015, 1989; constants from
+/// memory). Not valid
 /// for light rigs with disc brakes: for those use <see cref="DescentEnergy"/>. Its units are its own: lb, mi, mi/h, °F.
 /// </summary>
 public static class GradeSeverity

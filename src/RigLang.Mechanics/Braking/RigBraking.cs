@@ -37,7 +37,9 @@ public static class RigBraking
     /// <param name="grade">Rise over run.</param>
     public static double Holding(double mass, double grade) => Finite(Positive(mass) * Constants.Gravity * Math.Abs(Slope.Sine(grade)));
 
-    /// <summary>Steepest slope that a parking brake's friction holds, rise over run: the braked axle's load on the level, its height transfer left out.</summary>
+    /// <summary>
+    /// Steepest slope that a parking brake's friction holds, rise over run: the braked axle's load on the level, its height transfer left out.
+    /// </summary>
     /// <param name="brakedLoad">N.</param>
     /// <param name="mass">Whole mass to hold, kg.</param>
     /// <param name="friction">–</param>

@@ -3,7 +3,8 @@ using static RigLang.Mechanics.Domain;
 namespace RigLang.Mechanics;
 
 /// <summary>
-/// A vehicle that rolls out on a level road: effective mass · dv/dt = −(F0 + F2 v²). Closed forms, with w = √(F0/F2): v(t) = w tan(φ − κt), φ = atan(v0/w), κ = √(F0 F2)/mass.
+/// A vehicle that rolls out on a level road: effective mass · dv/dt = −(F0 + F2 v²). Closed forms, with w = √(F0/F2): v(t) = w tan(φ − κt), φ = atan(v0/w), κ
+/// = √(F0 F2)/mass.
 /// </summary>
 /// <param name="EffectiveMass">Mass with turning parts, kg, above zero.</param>
 /// <param name="Constant">F0, N, zero or above.</param>
@@ -15,7 +16,8 @@ public readonly record struct CoastDown(double EffectiveMass, double Constant, d
     /// <param name="to">m/s, at most <paramref name="from"/>, zero or above (above zero if <see cref="Constant"/> is zero).</param>
     public double Time(double from, double to)
     {
-        double mass = Positive(EffectiveMass), constant = NotNegative(Constant), square = Positive(Square), low = NotNegative(to), high = low + NotNegative(from - to);
+        double mass = Positive(EffectiveMass), constant = NotNegative(Constant), square = Positive(Square);
+        double low = NotNegative(to), high = low + NotNegative(from - to);
         if (constant == 0)
             return Finite(mass / square * ((1 / low) - (1 / high)));
         double w = Math.Sqrt(constant / square);

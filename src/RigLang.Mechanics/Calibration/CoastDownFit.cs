@@ -3,7 +3,8 @@ using static RigLang.Mechanics.Domain;
 namespace RigLang.Mechanics;
 
 /// <summary>
-/// Road load from a coast-down table. First by intervals: −mass Δv/Δt against the mean of v² over the interval, a straight line; then, from there, by the closed-form curve through
+/// Road load from a coast-down table. First by intervals: −mass Δv/Δt against the mean of v² over the interval, a straight line; then, from there, by the
+/// closed-form curve through
 /// all points with the starting speed as a third unknown. Two answers that differ show a table that is no coast-down.
 /// </summary>
 /// <param name="Intervals">By intervals.</param>

@@ -26,7 +26,9 @@ public static class CouplingValues
         return Finite(Constants.CouplingGravity * t * r / (t + r));
     }
 
-    /// <summary>D_c-value, N, of a centre-axle trailer above 3.5 t: the same form with the trailer's axle load (as mass, kg) in place of its gross mass.</summary>
+    /// <summary>
+    /// D_c-value, N, of a centre-axle trailer above 3.5 t: the same form with the trailer's axle load (as mass, kg) in place of its gross mass.
+    /// </summary>
     public static double Dc(double vehicleGross, double trailerAxleMass) => D(vehicleGross, trailerAxleMass);
 
     /// <summary>V-value of a centre-axle trailer above 3.5 t, N: the vertical shake of a long loading floor on a short drawbar.</summary>

@@ -32,7 +32,8 @@ public static class BatteryDefaults
     }
 
     /// <summary>
-    /// Share of the range that the temperature outside leaves, heating and cooling apart: 0.88 at −6.7 °C, 0.96 at 35 °C, 1 from 15 to 25 °C, straight between, not
+    /// Share of the range that the temperature outside leaves, heating and cooling apart: 0.88 at −6.7 °C, 0.96 at 35 °C, 1 from 15 to 25 °C, straight
+    /// between, not
     /// below 0.7. Source of the two points: AAA 2019, five vehicles on a dynamometer.
     /// </summary>
     /// <param name="temperature">K, −50 to 60 °C.</param>

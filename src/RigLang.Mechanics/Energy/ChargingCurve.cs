@@ -8,7 +8,8 @@ namespace RigLang.Mechanics;
 public readonly record struct ChargePoint(double Charge, double Power);
 
 /// <summary>
-/// Charging power over the state of charge, in straight pieces, level before the first and after the last point. Time is integrated exactly: a level piece takes
+/// Charging power over the state of charge, in straight pieces, level before the first and after the last point. Time is integrated exactly: a level piece
+/// takes
 /// E Δs/P, a slope takes (E/β) ln(P_a/P_b) with β the power lost per unit of charge.
 /// </summary>
 public sealed class ChargingCurve
@@ -17,7 +18,9 @@ public sealed class ChargingCurve
 
     private ChargingCurve(PiecewiseLinear? power) => _power = power;
 
-    /// <summary>A curve through points. If one is impossible (charge outside 0 to 1 or not ascending, power below zero or unknown) nothing can be computed with it.</summary>
+    /// <summary>
+    /// A curve through points. If one is impossible (charge outside 0 to 1 or not ascending, power below zero or unknown) nothing can be computed with it.
+    /// </summary>
     public static ChargingCurve Through(ReadOnlySpan<ChargePoint> points)
     {
         double[] charges = new double[points.Length], powers = new double[points.Length];

@@ -3,7 +3,8 @@ using static RigLang.Mechanics.Domain;
 namespace RigLang.Mechanics;
 
 /// <summary>
-/// Efficiency of an engine over the share of its rated power that it gives (crank work over fuel energy). Typical engines, values from memory: best petrol 225 to 260
+/// Efficiency of an engine over the share of its rated power that it gives (crank work over fuel energy). Typical engines, values from memory: best petrol
+/// 225 to 260
 /// and diesel 195 to 220 g/kWh, part load worse, full load enriched.
 /// </summary>
 public sealed class EngineMap

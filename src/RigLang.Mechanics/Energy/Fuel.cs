@@ -2,7 +2,8 @@ namespace RigLang.Mechanics;
 
 /// <summary>A fuel. Its lower heating values and what it leaves behind.</summary>
 /// <param name="HeatingValue">J/kg. Source: defaults of the EU Joint Research Centre for Regulation (EU) 2017/1151; E85 follows from its volume.</param>
-/// <param name="VolumeHeatingValue">J/m³; NaN for a gas sold by mass. Source: petrol from AFDC/TEDB, the others from the gallon-equivalent table of energy.ca.gov.</param>
+/// <param name="VolumeHeatingValue">J/m³; NaN for a gas sold by mass. Source: petrol from AFDC/TEDB, the others from the gallon-equivalent table of
+/// energy.ca.gov.</param>
 /// <param name="Density">kg/m³ (common practice); NaN for a gas sold by mass.</param>
 /// <param name="CarbonDioxide">kg CO2 per m³ burnt; NaN where none is known. Source: 40 CFR 600, 8887 and 10180 g/gal.</param>
 public sealed record Fuel(double HeatingValue, double VolumeHeatingValue, double Density, double CarbonDioxide)

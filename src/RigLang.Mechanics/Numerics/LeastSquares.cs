@@ -1,3 +1,4 @@
+using MathNet.Numerics;
 using MathNet.Numerics.LinearAlgebra;
 using static RigLang.Mechanics.Domain;
 
@@ -9,7 +10,8 @@ namespace RigLang.Mechanics;
 /// <param name="Covariance">Row by row, unknowns squared.</param>
 /// <param name="Residuals">Reading less fit, one for each reading.</param>
 /// <param name="Condition">Largest over smallest singular value of the scaled problem: how nearly two unknowns look the same.</param>
-/// <param name="Spread">Root of the weighted residual sum over the readings in excess: about 1 if the readings are as good as stated; NaN without excess.</param>
+/// <param name="Spread">Root of the weighted residual sum over the readings in excess: about 1 if the readings are as good as stated; NaN without
+/// excess.</param>
 public sealed record FitResult(
     IReadOnlyList<double> Values, IReadOnlyList<double> Errors, IReadOnlyList<double> Covariance, IReadOnlyList<double> Residuals, double Condition, double Spread)
 {
@@ -54,7 +56,14 @@ public static class LeastSquares
             matrix.SetColumn(column, matrix.Column(column) / scale[column]);
         }
 
-        return Solve(matrix, right, scale, deviations, worstCondition);
+        try
+        {
+            return Solve(matrix, right, scale, deviations, worstCondition);
+        }
+        catch (NonConvergenceException)
+        {
+            return Refused(unknowns, count);
+        }
     }
 
     private static FitResult Solve(Matrix<double> matrix, Vector<double> right, double[] scale, ReadOnlySpan<double> deviations, double worstCondition)

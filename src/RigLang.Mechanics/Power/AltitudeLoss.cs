@@ -13,7 +13,8 @@ public enum Aspiration
 public static class AltitudeLoss
 {
     /// <summary>
-    /// Share of the rated power. Natural aspiration: in proportion to air density, with 85 % mechanical efficiency so that the loss is somewhat larger (after the form of SAE J1349, value from
+    /// Share of the rated power. Natural aspiration: in proportion to air density, with 85 % mechanical efficiency so that the loss is somewhat larger (after
+    /// the form of SAE J1349, value from
     /// memory). Turbo: nothing to 1500 m of standard air, then a third of that loss (common practice; makers differ widely).
     /// </summary>
     /// <param name="density">Air density, kg/m³, above zero.</param>

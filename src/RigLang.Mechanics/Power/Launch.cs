@@ -53,7 +53,9 @@ public sealed record Launch
     /// <summary>Rolling coefficient of all wheels.</summary>
     public required double Rolling { get; init; }
 
-    /// <summary>Friction of the driven tyres: 0.85 new tyre dry, 0.65 wet, 0.55 heavy rain, 0.50 puddles, 0.10 ice (EU Joint Research Centre defaults).</summary>
+    /// <summary>
+    /// Friction of the driven tyres: 0.85 new tyre dry, 0.65 wet, 0.55 heavy rain, 0.50 puddles, 0.10 ice (EU Joint Research Centre defaults).
+    /// </summary>
     public required double Friction { get; init; }
 
     /// <summary>The driven axle.</summary>
@@ -75,7 +77,8 @@ public sealed record Launch
     }
 
     /// <summary>
-    /// Steepest grade that the rig starts on, rise over run: by grip, and by the force of the drive at standstill (N; infinity to look at grip alone). At most 1;
+    /// Steepest grade that the rig starts on, rise over run: by grip, and by the force of the drive at standstill (N; infinity to look at grip alone). At
+    /// most 1;
     /// 0 if it does not start on the level.
     /// </summary>
     public double SteepestGrade(double driveForce = double.PositiveInfinity)

@@ -17,7 +17,10 @@ public enum LicenceCategory
     Larger,
 }
 
-/// <summary>Which licence a combination asks for, by gross masses in kg. Source: directive 2006/126/EC as German law (FeV 6(1), 6a) carries it, read in the state of 2022-03-26.</summary>
+/// <summary>
+/// Which licence a combination asks for, by gross masses in kg. Source: directive 2006/126/EC as German law (FeV 6(1), 6a) carries it, read in the state of
+/// 2022-03-26.
+/// </summary>
 public static class EuropeanLicence
 {
     public static LicenceCategory Needed(double vehicleGross, double trailerGross)

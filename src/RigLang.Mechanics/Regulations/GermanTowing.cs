@@ -30,7 +30,9 @@ public static class GermanTowing
     /// <summary>Speed with the exemption, m/s.</summary>
     public const double SpeedWithExemption = 100 / 3.6;
 
-    /// <summary>Largest towed mass by law, braked: the car's gross mass, one and a half times for off-road vehicles, never above 3500 kg (StVZO 42(1)).</summary>
+    /// <summary>
+    /// Largest towed mass by law, braked: the car's gross mass, one and a half times for off-road vehicles, never above 3500 kg (StVZO 42(1)).
+    /// </summary>
     /// <remarks>The maker's lower figure counts before this one.</remarks>
     public static double LargestBraked(double vehicleGross, bool offRoad) => Math.Min(3500, Positive(vehicleGross) * (offRoad ? 1.5 : 1));
 
@@ -38,9 +40,11 @@ public static class GermanTowing
     public static double LargestUnbraked(double kerbMass) => Math.Min(750, (Positive(kerbMass) + 75) / 2);
 
     /// <summary>Least nose load (as mass): 4 % of the actual trailer mass; need not exceed 25 kg up to 3.5 t, 500 kg above (StVZO 44(3)).</summary>
-    public static double LeastNose(double trailerMass) => Math.Min(Positive(trailerMass) <= 3500 ? 25 : 500, 0.04 * trailerMass);
+    public static double LeastNose(double trailerMass) => Math.Min(trailerMass <= 3500 ? 25 : 500, 0.04 * Positive(trailerMass));
 
-    /// <summary>Largest nose load by law of trailers above 3.5 t: 15 %, at most 2000 kg; NaN for lighter ones, where the ratings alone limit it (StVZO 44(3)).</summary>
+    /// <summary>
+    /// Largest nose load by law of trailers above 3.5 t: 15 %, at most 2000 kg; NaN for lighter ones, where the ratings alone limit it (StVZO 44(3)).
+    /// </summary>
     public static double LargestNose(double trailerMass) => trailerMass > 3500 ? Math.Min(2000, 0.15 * Finite(trailerMass)) : double.NaN;
 
     /// <summary>A nose load above this asks for a jockey wheel, kg (StVZO 44(2)).</summary>

@@ -11,7 +11,8 @@ public readonly record struct ProfileTotals(double Climb, double Descent, double
 
 /// <summary>
 /// Heights along a track. A recorded height wanders by some metres, and a sum of rises counts the wandering as climb. The smoothed profile is the taut
-/// string inside a band of recorded height ± half-width: of all profiles in that band none climbs less, so no climb is invented; each hill may come out low by up to
+/// string inside a band of recorded height ± half-width: of all profiles in that band none climbs less, so no climb is invented; each hill may come out low
+/// by up to
 /// twice the half-width. Start and end keep their recorded heights, so the net rise is exact.
 /// </summary>
 public static class ElevationProfile
@@ -29,6 +30,12 @@ public static class ElevationProfile
     public static double[] FillGaps(ReadOnlySpan<double> distances, ReadOnlySpan<double> heights)
     {
         double[] filled = new double[heights.Length];
+        if (distances.Length != heights.Length)
+        {
+            Array.Fill(filled, double.NaN);
+            return filled;
+        }
+
         int last = -1;
         for (int i = 0; i < heights.Length; i++)
         {

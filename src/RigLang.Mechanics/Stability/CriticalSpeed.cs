@@ -8,7 +8,8 @@ public static class CriticalSpeed
     private const double LowestSpeed = 1;
 
     /// <summary>
-    /// Speeds at which a swing neither grows nor dies (snaking), up to a highest speed, m/s. At such a speed the third Hurwitz determinant of the characteristic
+    /// Speeds at which a swing neither grows nor dies (snaking), up to a highest speed, m/s. At such a speed the third Hurwitz determinant of the
+    /// characteristic
     /// polynomial changes its sign while the pair of eigenvalues is imaginary.
     /// </summary>
     public static SearchResult Snaking(LateralRig rig, double highest)

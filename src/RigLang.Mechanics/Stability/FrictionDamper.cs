@@ -3,7 +3,8 @@ using static RigLang.Mechanics.Domain;
 namespace RigLang.Mechanics;
 
 /// <summary>
-/// A head that holds the trailer's turning with a constant friction torque. Over one swing it takes the energy of a viscous damper of 4 M/(π ω A), so it helps small
+/// A head that holds the trailer's turning with a constant friction torque. Over one swing it takes the energy of a viscous damper of 4 M/(π ω A), so it
+/// helps small
 /// swings most and says nothing without its amplitude.
 /// </summary>
 public static class FrictionDamper

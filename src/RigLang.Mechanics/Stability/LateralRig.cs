@@ -3,7 +3,8 @@ using static RigLang.Mechanics.Domain;
 namespace RigLang.Mechanics;
 
 /// <summary>
-/// Everything that the linear single-track model of a vehicle and its trailer reads. Valid for constant speed, lateral acceleration below 0.3 to 0.4 g, tyres linear and
+/// Everything that the linear single-track model of a vehicle and its trailer reads. Valid for constant speed, lateral acceleration below 0.3 to 0.4 g, tyres
+/// linear and
 /// without relaxation, no roll. Relaxing tyres and a compliant hitch damp less: expect the real critical speed a few km/h lower.
 /// </summary>
 public sealed record LateralRig

@@ -3,7 +3,8 @@ using static RigLang.Mechanics.Domain;
 namespace RigLang.Mechanics;
 
 /// <summary>
-/// Damping read from a swing that dies away, as ISO 9815 evaluates it (value from memory). Peaks are counted at every extreme, once to the left and once to the right: a swing has
+/// Damping read from a swing that dies away, as ISO 9815 evaluates it (value from memory). Peaks are counted at every extreme, once to the left and once to
+/// the right: a swing has
 /// two. Formulas for whole swings take every second one; mixing the two doubles or halves the damping.
 /// </summary>
 public static class OscillationDecay

@@ -8,7 +8,9 @@ public static class Rollover
     /// <summary>Share of the rigid threshold that springs and tyres leave (0.8 to 0.9, value from memory).</summary>
     public const double ComplianceShare = 0.85;
 
-    /// <summary>Static stability factor: half the track over the height of the mass centre. With a rigid body this is the lateral acceleration in g that tips it.</summary>
+    /// <summary>
+    /// Static stability factor: half the track over the height of the mass centre. With a rigid body this is the lateral acceleration in g that tips it.
+    /// </summary>
     /// <param name="track">Middle to middle of the wheels, m, above zero.</param>
     /// <param name="height">Of the mass centre, m, above zero.</param>
     /// <param name="aside">Mass centre off the middle, m; the nearer side counts.</param>

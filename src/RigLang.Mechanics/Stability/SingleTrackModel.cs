@@ -1,10 +1,12 @@
+using MathNet.Numerics;
 using MathNet.Numerics.LinearAlgebra;
 using static RigLang.Mechanics.Domain;
 
 namespace RigLang.Mechanics;
 
 /// <summary>
-/// The linear single-track model, state [lateral speed, yaw rate, articulation rate, articulation angle] of the vehicle's mass centre and the trailer against it:
+/// The linear single-track model, state [lateral speed, yaw rate, articulation rate, articulation angle] of the vehicle's mass centre and the trailer against
+/// it:
 /// <c>M ẋ = D x + B δ</c>, δ the steer angle. x forward, y left, yaw to the left positive; articulation is trailer yaw less vehicle yaw.
 /// </summary>
 public static class SingleTrackModel
@@ -69,6 +71,14 @@ public static class SingleTrackModel
         if (!Array.TrueForAll(system, double.IsFinite))
             return LateralModes.NotComputable;
         Matrix<double> matrix = Matrix<double>.Build.Dense(4, 4, (row, column) => system[(row * 4) + column]);
-        return LateralModes.From([.. matrix.Evd().EigenValues]);
+        try
+        {
+            return LateralModes.From([.. matrix.Evd().EigenValues]);
+        }
+        catch (NonConvergenceException)
+        {
+            // Numbers far from any vehicle's can keep the iteration from settling.
+            return LateralModes.NotComputable;
+        }
     }
 }

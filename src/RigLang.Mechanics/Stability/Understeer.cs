@@ -38,5 +38,5 @@ public static class Understeer
         rig.VehicleMass, rig.ToFront, rig.ToRear, rig.ToBall - rig.ToRear, rig.TongueMass, rig.FrontStiffness, rig.RearStiffness);
 
     /// <summary>The gradient in degrees of steer per g of lateral acceleration (g rounded to 9.81 as the trade does).</summary>
-    public static double DegreesPerG(double understeer) => understeer * 180 / Math.PI * 9.81;
+    public static double DegreesPerG(double understeer) => Finite(understeer * 180 / Math.PI * 9.81);
 }

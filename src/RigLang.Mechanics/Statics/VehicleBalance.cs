@@ -1,6 +1,6 @@
 namespace RigLang.Mechanics;
 
-/// <summary>Everything that presses and pulls on a tow vehicle under way. Heights are above the road, m.</summary>
+/// <summary>Everything that presses on and pulls at a tow vehicle under way. Heights are above the road, m.</summary>
 public readonly record struct VehicleBalance
 {
     public VehicleBalance() { }

@@ -37,7 +37,7 @@ public static class VehicleStatics
         double wheelbase = Positive(v.Wheelbase);
         double weight = Positive(v.Mass) * Constants.Gravity;
         double along = weight * Slope.Sine(v.Grade), across = weight * Slope.Cosine(v.Grade);
-        double pitching = (along * v.MassCentreHeight) + (v.Mass * v.Acceleration * v.MassCentreHeight) + (v.AirForce * v.AirForceHeight) + (v.Pull * v.BallHeight) - v.Couple;
+        double pitching = ((along + (v.Mass * v.Acceleration)) * v.MassCentreHeight) + (v.AirForce * v.AirForceHeight) + (v.Pull * v.BallHeight) - v.Couple;
         double front = ((across * (wheelbase - v.MassCentre)) - pitching - (v.BallForce * v.Overhang)) / wheelbase;
         double rear = ((across * v.MassCentre) + pitching + (v.BallForce * (wheelbase + v.Overhang))) / wheelbase;
         return new AxleLoads(Finite(front), Finite(rear));

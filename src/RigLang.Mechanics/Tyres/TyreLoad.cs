@@ -5,13 +5,19 @@ namespace RigLang.Mechanics;
 /// <summary>What a tyre carries. Ratings in kg as they are marked, gauge pressures (cold) in Pa.</summary>
 public static class TyreLoad
 {
-    /// <summary>A passenger-car tyre on a trailer, truck, bus or multipurpose vehicle: its rating is divided by this first. Source: 49 CFR 571.110 S4.2.2.2.</summary>
+    /// <summary>
+    /// A passenger-car tyre on a trailer, truck, bus or multipurpose vehicle: its rating is divided by this first. Source: 49 CFR 571.110 S4.2.2.2.
+    /// </summary>
     public const double PassengerTyreDivisor = 1.10;
 
-    /// <summary>Share of the rating that a vehicle's normal load may use. Source: 49 CFR 571.110 S4.2.1.2 and S4.2.2.3; not for trailers without seats.</summary>
+    /// <summary>
+    /// Share of the rating that a vehicle's normal load may use. Source: 49 CFR 571.110 S4.2.1.2 and S4.2.2.3; not for trailers without seats.
+    /// </summary>
     public const double NormalLoadShare = 0.94;
 
-    /// <summary>Least rating of each tyre as a share of the axle's mass, light European trailers to 100 km/h (Regulation (EU) 458/2011, value from memory).</summary>
+    /// <summary>
+    /// Least rating of each tyre as a share of the axle's mass, light European trailers to 100 km/h (Regulation (EU) 458/2011, value from memory).
+    /// </summary>
     public const double EuropeanTrailerShare = 0.45;
 
     /// <summary>Load capacity at a pressure, kg. More pressure than rated does not raise the rating.</summary>

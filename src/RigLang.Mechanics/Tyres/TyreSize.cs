@@ -21,7 +21,7 @@ public static class TyreSize
     public static double OuterDiameter(double width, double aspect, double rim) => Finite(Positive(rim) + (2 * Positive(width) * Positive(aspect)));
 
     /// <summary>Distance rolled in one turn under load, m.</summary>
-    public static double RollingCircumference(double outerDiameter) => RollingCircumferenceFactor * Positive(outerDiameter);
+    public static double RollingCircumference(double outerDiameter) => Finite(RollingCircumferenceFactor * Positive(outerDiameter));
 
     /// <summary>Radius that turns wheel speed into road speed, m.</summary>
     public static double RollingRadius(double outerDiameter) => RollingCircumference(outerDiameter) / (2 * Math.PI);
