@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using RigLang.Analysis.Results.Axles;
+using RigLang.Analysis.Results.Ratings;
 using RigLang.Analysis.Results.Rigs;
 using RigLang.Analysis.Results.Stability;
 using RigLang.Analysis.Results.Weighings;
@@ -12,7 +13,7 @@ public static class Catalogue
     /// <summary>By sort of subject, each in the order in which it is shown.</summary>
     public static IReadOnlyList<IResult> Results { get; } =
     [
-        .. LoadResults.Set.All, .. RatioResults.Set.All, .. HitchResults.Set.All,
+        .. RatingResults.Set.All, .. LoadResults.Set.All, .. CargoResults.Set.All, .. RatioResults.Set.All, .. HitchResults.Set.All,
         .. StabilityResults.Set.All,
         .. AxleResults.Set.All,
         .. WeighingResults.Set.All, .. ReadingResults.Set.All,
