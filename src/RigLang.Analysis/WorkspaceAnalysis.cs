@@ -19,6 +19,7 @@ public sealed class WorkspaceAnalysis
     private readonly ConcurrentDictionary<FileId, FileFindings> findings = new();
     private readonly StudyShelf<RigParts, RigStudy> rigs;
     private readonly StudyShelf<WeighingParts, WeighingStudy> weighings;
+    private readonly StudyShelf<TripParts, TripStudy> trips;
 
     public WorkspaceAnalysis(Workspace workspace)
         : this(workspace, null)
@@ -30,6 +31,7 @@ public sealed class WorkspaceAnalysis
         Workspace = workspace;
         rigs = new StudyShelf<RigParts, RigStudy>(parts => new RigStudy(parts), (one, other) => one.SameAs(other), before?.rigs);
         weighings = new StudyShelf<WeighingParts, WeighingStudy>(parts => new WeighingStudy(parts), (one, other) => one.SameAs(other), before?.weighings);
+        trips = new StudyShelf<TripParts, TripStudy>(parts => new TripStudy(parts), (one, other) => one.SameAs(other), before?.trips);
     }
 
     public Workspace Workspace { get; }
@@ -46,6 +48,9 @@ public sealed class WorkspaceAnalysis
     /// <summary>The study of a weighing; null while its rig isn't found.</summary>
     public WeighingStudy? Weighing(Declaration weighing) =>
         WeighingParts.Of(Workspace, weighing) is { Rig: not null } parts ? weighings.Get(weighing, parts) : null;
+
+    /// <summary>The study of a trip; null while its rig isn't found.</summary>
+    public TripStudy? Trip(Declaration trip) => TripParts.Of(Workspace, trip) is { Rig: not null } parts ? trips.Get(trip, parts) : null;
 
     /// <summary>Everything to report about a file, in the order of its lines.</summary>
     public FileFindings Findings(FileId file, CancellationToken cancel = default) => findings.GetOrAdd(file, _ => Find(file, cancel));

@@ -2,7 +2,9 @@ using System.Collections.Frozen;
 using RigLang.Analysis.Results.Axles;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Analysis.Results.Rigs;
+using RigLang.Analysis.Results.Road;
 using RigLang.Analysis.Results.Stability;
+using RigLang.Analysis.Results.Trips;
 using RigLang.Analysis.Results.Weighings;
 
 namespace RigLang.Analysis.Results;
@@ -14,8 +16,9 @@ public static class Catalogue
     public static IReadOnlyList<IResult> Results { get; } =
     [
         .. RatingResults.Set.All, .. LoadResults.Set.All, .. CargoResults.Set.All, .. RatioResults.Set.All, .. HitchResults.Set.All,
-        .. StabilityResults.Set.All,
+        .. RoadResults.Set.All, .. StabilityResults.Set.All,
         .. AxleResults.Set.All,
+        .. TripResults.Set.All, .. LegResults.Set.All, .. StopResults.Set.All,
         .. WeighingResults.Set.All, .. ReadingResults.Set.All,
     ];
 

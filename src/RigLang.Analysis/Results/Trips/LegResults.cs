@@ -1,0 +1,82 @@
+using RigLang.Analysis.Results.Road;
+using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
+using RigLang.Mechanics;
+using RigLang.Quantities;
+
+namespace RigLang.Analysis.Results.Trips;
+
+/// <summary>What a leg takes in time and energy, and what is left where it ends.</summary>
+public static class LegResults
+{
+    private const string RoadLoad = "road load stretch by stretch: rolling, air in the wind and density there, grade";
+    private const string BatteryEnergy = "work at the wheels ÷ drive-efficiency − what regeneration brings back + auxiliary × time";
+    private const string Definition = "definition";
+
+    public static ResultSet<LegSubject> Set { get; } = new(ResultScope.Leg);
+
+    public static ResultDeclaration<LegSubject> Distance { get; } = Set.Add(
+        "leg-distance", QuantityKinds.Distance, "Distance", "along the road",
+        "distance; or the sections' sum; or the track's length", Definition,
+        (read, leg) => Driving.WayOf(leg).Distance(read));
+
+    public static ResultDeclaration<LegSubject> Time { get; } = Set.Add(
+        "leg-time", QuantityKinds.Time, "Time", "driving, delays included",
+        "sum of each stretch ÷ the speed held there, + delay", "the lower of speed and speed-limit; less where power runs out",
+        (read, leg) => read.Get(Clock.LegTime, leg));
+
+    public static ResultDeclaration<LegSubject> Speed { get; } = Set.Add(
+        "leg-speed", QuantityKinds.Speed, "Mean speed", "while driving, delays included",
+        "leg-distance ÷ leg-time", Definition,
+        (read, leg) => read.Get(Distance, leg) / read.Get(Time, leg));
+
+    public static ResultDeclaration<LegSubject> Arrival { get; } = Set.Add(
+        "arrival", QuantityKinds.Time, "Arrival", "after departure from the start",
+        "sum of leg times and stops before", Definition,
+        (read, leg) => read.Get(Clock.Arrival, leg));
+
+    public static ResultDeclaration<LegSubject> EnergyUsed { get; } = Set.Add(
+        "energy-used", QuantityKinds.Energy, "Energy used", "out of the battery, what comes back downhill taken off",
+        BatteryEnergy, RoadLoad,
+        (read, leg) => read.Get(Charge.BatteryUse, leg).Battery);
+
+    public static ResultDeclaration<LegSubject> EnergyPerDistance { get; } = Set.Add(
+        "energy-per-distance", QuantityKinds.EnergyPerDistance, "Energy per distance", "out of the battery",
+        "energy-used ÷ leg-distance", RoadLoad,
+        (read, leg) => read.Get(EnergyUsed, leg) / read.Get(Distance, leg));
+
+    public static ResultDeclaration<LegSubject> FuelUsed { get; } = Set.Add(
+        "fuel-used", QuantityKinds.Volume, "Fuel used", "out of the tank",
+        "fuel for the crank power of each stretch × its time", RoadLoad + "; typical engine maps, scaled by consumption where that is written",
+        (read, leg) => read.Get(Charge.FuelVolume, leg));
+
+    public static ResultDeclaration<LegSubject> FuelPerDistance { get; } = Set.Add(
+        "fuel-per-distance", QuantityKinds.FuelPerDistance, "Fuel per distance", "out of the tank",
+        "fuel-used ÷ leg-distance", RoadLoad,
+        (read, leg) => read.Get(FuelUsed, leg) / read.Get(Distance, leg));
+
+    public static ResultDeclaration<LegSubject> EnergyLeft { get; } = Set.Add(
+        "energy-left", QuantityKinds.Ratio, "Left on arrival", "in the battery or the tank at the end of the leg, as a share of the whole",
+        "what was there at the start − energy-used ÷ usable-energy, or − fuel-used ÷ tank", RoadLoad,
+        (read, leg) => read.Get(Charge.AtEnd, leg));
+
+    public static ResultDeclaration<LegSubject> FuelLeft { get; } = Set.Add(
+        "fuel-left", QuantityKinds.Volume, "Fuel left on arrival", "in the tank at the end of the leg",
+        "energy-left × tank", RoadLoad,
+        (read, leg) => Drives.Engine(leg.Trip.Rig) is null ? read.NotApplicable() : read.Get(Charge.AtEnd, leg) * read.Get(Drives.TankVolume, leg.Trip.Rig));
+
+    public static ResultDeclaration<LegSubject> RangeLeft { get; } = Set.Add(
+        "range-left", QuantityKinds.Distance, "Range left at this pace", "how far what is left would go on a road like this leg, down to empty",
+        "energy-left × leg-distance ÷ share taken by the leg", RoadLoad,
+        (read, leg) =>
+        {
+            var taken = read.Get(Charge.Taken, leg);
+            // Downhill legs may give more than they take: there is no range at such a pace.
+            return taken <= 0 ? read.NotApplicable() : Math.Max(0, read.Get(Charge.AtEnd, leg)) * read.Get(Distance, leg) / taken;
+        });
+
+    public static ResultDeclaration<LegSubject> Climb { get; } = Set.Add(
+        "leg-climb", QuantityKinds.Height, "Climb", "sum of all climbs; a track's heights are smoothed so that noise adds none",
+        "climb; or the rising sections; or the smoothed track", "taut string within ± 4 m of the track's heights",
+        (read, leg) => read.Get(Driving.Driven, leg).Stretches.Sum(stretch => Math.Max(0, stretch.Rise)));
+}

@@ -1,0 +1,34 @@
+using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
+using RigLang.Quantities;
+
+namespace RigLang.Analysis.Results.Trips;
+
+/// <summary>What happens at a stop.</summary>
+public static class StopResults
+{
+    private const string Curve = "energy ÷ power along the vehicle's curve under the post's limit, integrated exactly";
+    private const string Definition = "definition";
+
+    public static ResultSet<StopSubject> Set { get; } = new(ResultScope.Stop);
+
+    public static ResultDeclaration<StopSubject> EnergyCharged { get; } = Set.Add(
+        "energy-charged", QuantityKinds.Energy, "Charged", "into the battery",
+        "(charge-to − energy-left on arrival) × usable-energy", Definition,
+        (read, stop) => read.Get(Charging.Energy, stop));
+
+    public static ResultDeclaration<StopSubject> ChargeTime { get; } = Set.Add(
+        "charge-time", QuantityKinds.Time, "Charging", "on the plug",
+        "usable-energy × ∫ d(charge) ÷ power(charge)", Curve,
+        (read, stop) => read.Get(Charging.Time, stop));
+
+    public static ResultDeclaration<StopSubject> StopTime { get; } = Set.Add(
+        "stop-time", QuantityKinds.Time, "Stop", "from arrival to departure",
+        "the latest of pause, connect + uncouple + charge-time, and until", Definition,
+        (read, stop) => read.Get(Clock.StopEnd, stop) - read.Get(Clock.Arrival, stop.Leg));
+
+    public static ResultDeclaration<StopSubject> LeavingWith { get; } = Set.Add(
+        "leaving-with", QuantityKinds.Ratio, "Leaving with", "in the battery or the tank when the stop ends",
+        "charge-to or refuel-to, never less than on arrival", Definition,
+        (read, stop) => read.Get(Charge.AfterStop, stop));
+}

@@ -1,0 +1,52 @@
+using RigLang.Analysis.Results.Road;
+using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
+using RigLang.Model.Facts;
+using RigLang.Quantities;
+
+namespace RigLang.Analysis.Results.Trips;
+
+/// <summary>A trip as a whole.</summary>
+public static class TripResults
+{
+    private const string Sum = "sum";
+
+    public static ResultSet<TripStudy> Set { get; } = new(ResultScope.Trip);
+
+    public static ResultDeclaration<TripStudy> TotalDistance { get; } = Set.Add(
+        "total-distance", QuantityKinds.Distance, "Distance in all", "all legs", "sum of leg-distance", Sum,
+        (read, trip) => trip.Legs.Sum(leg => read.Get(LegResults.Distance, leg)));
+
+    public static ResultDeclaration<TripStudy> DrivingTime { get; } = Set.Add(
+        "driving-time", QuantityKinds.Time, "Driving in all", "all legs, delays included", "sum of leg-time", Sum,
+        (read, trip) => trip.Legs.Sum(leg => read.Get(LegResults.Time, leg)));
+
+    public static ResultDeclaration<TripStudy> TotalTime { get; } = Set.Add(
+        "total-time", QuantityKinds.Time, "From start to end", "legs and stops, until the last leg's arrival", "arrival at the last place", Sum,
+        (read, trip) => trip.Legs is [.., var last] ? read.Get(LegResults.Arrival, last) : read.NotApplicable());
+
+    public static ResultDeclaration<TripStudy> TotalEnergy { get; } = Set.Add(
+        "total-energy", QuantityKinds.Energy, "Energy in all", "out of the battery over all legs", "sum of energy-used", Sum,
+        (read, trip) => Drives.Battery(trip.Rig) is null ? read.NotApplicable() : trip.Legs.Sum(leg => read.Get(LegResults.EnergyUsed, leg)));
+
+    public static ResultDeclaration<TripStudy> TotalFuel { get; } = Set.Add(
+        "total-fuel", QuantityKinds.Volume, "Fuel in all", "out of the tank over all legs", "sum of fuel-used", Sum,
+        (read, trip) => Drives.Engine(trip.Rig) is null ? read.NotApplicable() : trip.Legs.Sum(leg => read.Get(LegResults.FuelUsed, leg)));
+
+    public static ResultDeclaration<TripStudy> LeastLeft { get; } = Set.Add(
+        "least-left", QuantityKinds.Ratio, "Least left anywhere", "the lowest arrival of all legs", "least of energy-left", Sum,
+        (read, trip) => trip.Legs.IsEmpty ? read.NotApplicable() : trip.Legs.Min(leg => read.Get(LegResults.EnergyLeft, leg)));
+
+    /// <summary>The reserve as a share of battery or tank; a reserve written as a distance counts at the pace of the leg that ends there.</summary>
+    internal static double? ReserveShare(Reader read, TripStudy trip, LegSubject leg)
+    {
+        if (read.LineIfWritten(trip.Block, TripFacts.Reserve)?.MeasureOf(Model.Declaring.Signature.ValueRole) is not { } reserve)
+        {
+            return null;
+        }
+
+        return reserve.Kind == QuantityKinds.Distance
+            ? read.Get(Charge.Taken, leg) * reserve.Value / read.Get(LegResults.Distance, leg)
+            : Charge.Share(read, trip.Rig, reserve);
+    }
+}

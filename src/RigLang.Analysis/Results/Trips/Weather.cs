@@ -1,0 +1,74 @@
+using RigLang.Analysis.Tracking;
+using RigLang.Mechanics;
+using RigLang.Model.Binding;
+using RigLang.Model.Facts;
+
+namespace RigLang.Analysis.Results.Trips;
+
+/// <summary>Air and wind along a way, from what the leg says; what it doesn't say is a standard day, calm, and marked as a stand-in.</summary>
+internal sealed class Weather
+{
+    private const double LapseRate = 0.0065;
+    private const double SeaLevel = 288.15;
+
+    private readonly double temperature;
+    private readonly double start;
+    private readonly (double Speed, string? Side, double? From) wind;
+
+    private Weather(double temperature, double start, (double Speed, string? Side, double? From) wind)
+    {
+        this.temperature = temperature;
+        this.start = start;
+        this.wind = wind;
+    }
+
+    /// <param name="read">Notes the reads.</param>
+    /// <param name="block">The leg or run.</param>
+    /// <param name="facts">Its facts.</param>
+    /// <param name="start">Altitude for which its air temperature is said, m.</param>
+    public static Weather Of(Reader read, Block block, JourneyFacts facts, double start)
+    {
+        var temperature = read.QuantityIfKnown(block, facts.Air);
+        if (temperature is null)
+        {
+            read.StandIn(block, facts.Air);
+        }
+
+        return new Weather(temperature ?? SeaLevel - (LapseRate * start), start, WindOf(read, block, facts));
+    }
+
+    /// <summary>K, falling 6.5 K for each kilometre above the start.</summary>
+    public double TemperatureAt(double altitude) => temperature - (LapseRate * (altitude - start));
+
+    /// <summary>kg/m³ by the altitude's standard pressure and this temperature, dry.</summary>
+    public double DensityAt(double altitude) => MoistAir.DensityAt(altitude, TemperatureAt(altitude), 0);
+
+    /// <summary>Wind over a road that goes in a direction; without a known direction a wind from a bearing can't be told and counts as calm.</summary>
+    public Wind On(double course) => wind switch
+    {
+        (var speed, "head", _) => new Wind(speed, 0),
+        (var speed, "tail", _) => new Wind(-speed, 0),
+        (var speed, "left", _) => new Wind(0, -speed),
+        (var speed, "right", _) => new Wind(0, speed),
+        (var speed, _, { } from) when !double.IsNaN(course) => Wind.OnCourse(speed, from, course),
+        _ => Wind.Calm,
+    };
+
+    private static (double, string?, double?) WindOf(Reader read, Block block, JourneyFacts facts)
+    {
+        var line = read.LineIfWritten(block, facts.Wind);
+        if (line is null)
+        {
+            read.StandIn(block, facts.Wind);
+            return (0, null, null);
+        }
+
+        var from = line.MeasureOf("from")?.Value;
+        if (from is not null && block.Find(facts.Gpx) is null)
+        {
+            read.Quantity(block, facts.Heading);
+        }
+
+        return (line.MeasureOf("speed")!.Value, line.WordOf("side"), from);
+    }
+}
