@@ -1,0 +1,88 @@
+using System.CommandLine;
+using RigLang.Analysis;
+using RigLang.Cli.Files;
+using RigLang.Cli.Showing;
+using RigLang.Cli.Terminals;
+using RigLang.Model.Files;
+using RigLang.Quantities;
+
+namespace RigLang.Cli.Commands;
+
+/// <summary><c>riglang show</c>.</summary>
+internal static class ShowCommand
+{
+    public static Command Create(Terminal terminal)
+    {
+        var words = new Argument<string[]>("what")
+        {
+            HelpName = "WHAT",
+            Description = "A name, with its kind before it where several things bear it: `coast`, `trip saddle`. Or a file or folder: everything in it.",
+            Arity = new ArgumentArity(0, 3),
+        };
+        words.Validators.Add(PathArgument.RefuseOptions);
+        var within = new Option<string>("--in") { HelpName = "PATH", Description = "Where to look for the name; the current folder if nothing is said." };
+        var units = new Option<string>("--units") { HelpName = "written|metric|us", Description = "Units of the results; as the author of the facts writes if nothing is said." };
+        units.AcceptOnlyFromAmong("written", "metric", "us");
+        var json = new Option<bool>("--json") { Description = "Write everything as JSON, each result with the facts that went into it." };
+        var command = new Command("show", "Show what is computed of a rig, trip, weighing or run.") { words, within, units, json };
+        command.SetAction(arguments => Run(
+            terminal, SubjectQuery.Of(arguments.GetValue(words) ?? [], arguments.GetValue(within), terminal.Folder), arguments.GetValue(units), arguments.GetValue(json)));
+        return command;
+    }
+
+    private static int Run(Terminal terminal, SubjectQuery query, string? units, bool json)
+    {
+        var source = new DiskFileSource();
+        string Shown(FileId file) => DiskPaths.Shown(file, terminal.Folder);
+        var inputs = RigInputs.Find(query.Paths, source, terminal.Folder);
+        foreach (var problem in inputs.Problems)
+        {
+            terminal.Error.Wrapped(2, [new Piece(problem.Path, Ink.Place), ": ", problem.Words]);
+        }
+
+        if (!inputs.Problems.IsEmpty)
+        {
+            return ExitCodes.CouldNotRun;
+        }
+
+        var analysis = new WorkspaceAnalysis(inputs.OpenWorkspace(source));
+        var finding = SubjectSearch.Find(query, analysis, inputs.Files, Shown);
+        if (finding.Subjects.IsEmpty)
+        {
+            foreach (var line in finding.Trouble)
+            {
+                terminal.Error.Wrapped(2, line);
+            }
+
+            return ExitCodes.CouldNotRun;
+        }
+
+        var subjects = finding.Subjects.Select(subject => (subject, UnitsOf(units, subject))).ToList();
+        if (json)
+        {
+            new ShowJson(analysis.Workspace, Shown).Write(terminal.OpenOutput(), subjects);
+            return ExitCodes.Fine;
+        }
+
+        var isFirst = true;
+        foreach (var (subject, choice) in subjects)
+        {
+            if (!isFirst)
+            {
+                terminal.Out.Line();
+            }
+
+            isFirst = false;
+            SubjectPrinter.Print(terminal.Out, subject, choice, analysis.Workspace, Shown);
+        }
+
+        return ExitCodes.Fine;
+    }
+
+    private static UnitChoice UnitsOf(string? units, Subject subject) => units switch
+    {
+        "metric" => UnitChoice.Of(DisplaySystem.Metric),
+        "us" => UnitChoice.Of(DisplaySystem.Us),
+        _ => UnitChoice.AsWritten(subject.Blocks),
+    };
+}

@@ -1,0 +1,63 @@
+using RigLang.Analysis.Results;
+using RigLang.Analysis.Results.Axles;
+using RigLang.Analysis.Results.Ratings;
+using RigLang.Analysis.Results.Rigs;
+using RigLang.Analysis.Results.Stability;
+using RigLang.Analysis.Studies;
+using RigLang.Cli.Terminals;
+
+namespace RigLang.Cli.Showing;
+
+/// <summary>A rig's results by topic: the room to each limit first.</summary>
+internal static class RigSheet
+{
+    /// <summary>In the order in which they are shown; a result of a rig that no topic names comes last, so none is lost.</summary>
+    public static IReadOnlyList<(string Title, IReadOnlyList<IResult> Results)> Topics { get; } = WithRest(
+    [
+        ("Loads", LoadResults.Set.All),
+        ("What may still be loaded", [RatingResults.PayloadLeft, RatingResults.TrailerCargoLeft, .. CargoResults.Set.All]),
+        ("Ratios", [RatingResults.RatingUse, .. RatioResults.Set.All]),
+        ("Hitch and level", HitchResults.Set.All),
+        ("Keeping straight", StabilityResults.Set.All),
+    ]);
+
+    public static IEnumerable<Section> Sections(RigStudy rig, UnitChoice units)
+    {
+        yield return new Section("Room to each limit, tightest first", [.. RatingTable.Of(rig).Select(line => LimitRow(line, units))]);
+        foreach (var (title, results) in Topics)
+        {
+            yield return ResultRows.Of(title, results, rig, units);
+        }
+
+        foreach (var axle in rig.Axles)
+        {
+            yield return ResultRows.Of(char.ToUpperInvariant(axle.Title[0]) + axle.Title[1..], AxleResults.Set.All, axle, units);
+        }
+    }
+
+    private static Row LimitRow(RatingLine line, UnitChoice units)
+    {
+        var title = line.Rating.Title;
+        if (!line.Load.IsComputed)
+        {
+            return new Row(title, "", ResultRows.NotComputed(line.Load));
+        }
+
+        var load = units.Write(line.Rating.Load, line.Load.Subject, line.Load.Value);
+        var estimated = line.Load.IsEstimated ? ", " + ResultRows.Estimated : "";
+        if (line.Limit is not { } limit)
+        {
+            return new Row(title, "", $"{load}{estimated}; its limit is unknown: `{line.Rating.Limit.Keyword}` isn't written");
+        }
+
+        var of = $"{load} of {units.Write(limit.Value, limit.Kind)}{estimated}";
+        var room = units.Write(Math.Abs(line.Room), limit.Kind);
+        return line.IsOver ? new Row(title, $"{room} over", of, Ink.Error) : new Row(title, $"{room} left", of);
+    }
+
+    private static List<(string, IReadOnlyList<IResult>)> WithRest(List<(string Title, IReadOnlyList<IResult> Results)> topics)
+    {
+        var rest = Catalogue.Of(ResultScope.Rig).Except(topics.SelectMany(topic => topic.Results)).ToList();
+        return rest.Count == 0 ? topics : [.. topics, ("More", rest)];
+    }
+}

@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using RigLang.Cli.Json;
+
+namespace RigLang.Cli.Showing;
+
+/// <summary>What <c>show --json</c> writes.</summary>
+/// <param name="Format">Always <c>riglang-show</c>.</param>
+/// <param name="Version">Of the format; 1.</param>
+/// <param name="Riglang">The program's version.</param>
+internal sealed record ShowDocument(string Format, int Version, string Riglang, ImmutableArray<SubjectJson> Subjects);
+
+/// <summary>A rig, trip, weighing or run.</summary>
+internal sealed record SubjectJson(string Kind, string Name, string? Title, PlaceJson Place, ImmutableArray<LimitJson> Limits, ImmutableArray<ResultJson> Results);
+
+/// <summary>A limit with what is on it; <c>room</c> and <c>use</c> are absent where load or limit is unknown.</summary>
+/// <param name="Title">What is limited, in words.</param>
+/// <param name="Load">The result that is limited.</param>
+/// <param name="Of">Whose result.</param>
+/// <param name="LimitFact">The fact that limits, <c>vehicle.gross-rating</c>.</param>
+/// <param name="Limit">SI.</param>
+/// <param name="Room">SI; negative when over.</param>
+/// <param name="Use">Load as a share of the limit.</param>
+/// <param name="Unit">Of limit and room, in base units.</param>
+/// <param name="Estimated">Whether an estimate went into the load.</param>
+internal sealed record LimitJson(string Title, string Load, string Of, string LimitFact, double? Limit, double? Room, double? Use, string Unit, bool Estimated);
+
+/// <summary>A result. <c>value</c> is absent when it can't be computed, and <c>needs</c> says for want of what.</summary>
+/// <param name="Name">Stable.</param>
+/// <param name="Of">Whose result: <c>rig coast</c>, <c>vehicle axle rear</c>.</param>
+/// <param name="Title">In words.</param>
+/// <param name="Quantity">The kind of quantity: <c>mass</c>.</param>
+/// <param name="Value">SI.</param>
+/// <param name="Unit">Of the value, in base units; 1 for a share.</param>
+/// <param name="Shown">As the program shows it.</param>
+/// <param name="Estimated">Whether an estimate went into it.</param>
+/// <param name="Needs">The first fact missing.</param>
+/// <param name="Facts">The facts that went into it.</param>
+internal sealed record ResultJson(
+    string Name, string Of, string Title, string Quantity, double? Value, string Unit, string? Shown, bool Estimated, NeedJson? Needs, ImmutableArray<FactJson> Facts);
+
+/// <summary>A fact that is missing: its full name, and the words that a person is told.</summary>
+internal sealed record NeedJson(string Fact, string Words);
+
+/// <summary>A fact that went into a result.</summary>
+/// <param name="Fact"><c>vehicle.axle.carries</c>.</param>
+/// <param name="Origin">written, default, practice, estimate, stand-in, absent or missing.</param>
+/// <param name="Place">Where it is written; absent where nothing is.</param>
+/// <param name="Text">The line.</param>
+/// <param name="Value">SI, where it is a single quantity.</param>
+internal sealed record FactJson(string Fact, string Origin, PlaceJson? Place, string? Text, double? Value);

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using RigLang.Analysis;
+using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
+using RigLang.Model.Binding;
+using RigLang.Model.Declaring;
+using RigLang.Model.Linking;
+
+namespace RigLang.Cli.Showing;
+
+/// <summary>A declaration that has results of its own, ready to be asked for them.</summary>
+public abstract record Subject(Declaration Declaration)
+{
+    /// <summary>Everything that the results rest on: whose units they are shown in.</summary>
+    public abstract IEnumerable<Block> Blocks { get; }
+
+    /// <summary>Whose results there are: the subject itself, its axles, legs, readings.</summary>
+    public abstract IEnumerable<ISubject> Parts { get; }
+
+    /// <summary>The kinds that have results, in the order in which they are shown.</summary>
+    public static ImmutableArray<DeclarationKind> Kinds { get; } = [DeclarationKind.Rig, DeclarationKind.Weighing];
+
+    /// <summary>Null for a kind without results, and for one whose rig isn't found.</summary>
+    public static Subject? Of(WorkspaceAnalysis analysis, Declaration declaration) => declaration.Kind switch
+    {
+        DeclarationKind.Rig => new ShownRig(declaration, analysis.Rig(declaration)),
+        DeclarationKind.Weighing when analysis.Weighing(declaration) is { } weighing => new ShownWeighing(declaration, weighing),
+        _ => null,
+    };
+
+    private protected static IEnumerable<Block> BlocksOf(RigStudy rig) => [rig.Rig, rig.Vehicle, rig.Trailer, rig.Hitch, .. rig.Loads];
+}
+
+/// <summary>A rig.</summary>
+public sealed record ShownRig(Declaration Declaration, RigStudy Study) : Subject(Declaration)
+{
+    public override IEnumerable<Block> Blocks => BlocksOf(Study);
+
+    public override IEnumerable<ISubject> Parts => [Study, .. Study.Axles];
+}
+
+/// <summary>A weighing.</summary>
+public sealed record ShownWeighing(Declaration Declaration, WeighingStudy Study) : Subject(Declaration)
+{
+    public override IEnumerable<Block> Blocks => [Study.Block, .. BlocksOf(Study.Rig)];
+
+    public override IEnumerable<ISubject> Parts => [Study, .. Study.Passes.SelectMany(pass => pass.Readings)];
+}

@@ -1,0 +1,25 @@
+using RigLang.Cli.Checking;
+using RigLang.Cli.Terminals;
+using RigLang.Model.Declaring;
+using RigLang.Model.Files;
+using RigLang.Model.Linking;
+
+namespace RigLang.Cli.Showing;
+
+/// <summary>Prints everything there is to show of a subject.</summary>
+internal static class SubjectPrinter
+{
+    public static void Print(Printout print, Subject subject, UnitChoice units, Workspace workspace, Func<FileId, string> shown)
+    {
+        var declaration = subject.Declaration;
+        var title = declaration.Title is { } text ? $"  {text}" : "";
+        print.Wrapped(2, new Piece($"{declaration.Kind.Keyword()} {declaration.Name}", Ink.Strong), title);
+        print.Line(new Piece(FindingPrinter.PlaceWords(workspace, shown, declaration.Own.NamePlace), Ink.Faint));
+        Sheet.Print(print, subject switch
+        {
+            ShownRig rig => RigSheet.Sections(rig.Study, units),
+            ShownWeighing weighing => WeighingSheet.Sections(weighing.Study, units),
+            _ => [],
+        });
+    }
+}
