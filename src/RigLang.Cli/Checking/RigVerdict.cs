@@ -1,9 +1,12 @@
 using RigLang.Analysis.Results;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Analysis.Results.Rigs;
+using RigLang.Analysis.Results.Road;
 using RigLang.Analysis.Studies;
 using RigLang.Cli.Showing;
 using RigLang.Cli.Terminals;
+using RigLang.Model.Declaring;
+using RigLang.Model.Facts;
 
 namespace RigLang.Cli.Checking;
 
@@ -26,6 +29,25 @@ internal static class RigVerdict
                 (RatioResults.TrailerShare, "trailer {0} of vehicle"),
                 (HitchResults.RestoredShare, "front axle {0} restored")));
         }
+
+        if (Road(rig, units) is { Length: > 0 } road)
+        {
+            yield return new VerdictLine("road", road);
+        }
+    }
+
+    /// <summary>Nothing for a rig whose vehicle says nothing of its drive, or that says no speed.</summary>
+    private static string Road(RigStudy rig, UnitChoice units)
+    {
+        var range = RoadResults.LevelRange.Compute(rig)!;
+        var per = new IResult[] { RoadResults.LevelEnergy, RoadResults.LevelFuel }.Select(result => (Result: result, Node: result.Compute(rig)!)).FirstOrDefault(pair => pair.Node.IsComputed);
+        if (per.Node is null || !range.IsComputed || rig.Rig.Find(RigFacts.Speed)?.MeasureOf(Signature.ValueRole) is not { } speed)
+        {
+            return "";
+        }
+
+        var estimated = range.IsEstimated ? " (estimated)" : "";
+        return $"{Cells.Tied(units.Write(per.Result, rig, per.Node.Value))} and {Cells.Tied(units.Brief(range.Value, RoadResults.LevelRange.Kind))} from full to empty, level and calm at {Cells.Tied(speed.Text)}{estimated}";
     }
 
     private static Piece[] Limits(RigStudy rig, UnitChoice units)

@@ -12,28 +12,35 @@ internal static class Verdicts
         foreach (var declaration in run.Declarations)
         {
             cancel.ThrowIfCancellationRequested();
-            if (Subject.Of(run.Analysis, declaration) is not { } subject || LinesOf(subject) is not { Count: > 0 } lines)
+            if (declaration.Kind is not (DeclarationKind.Rig or DeclarationKind.Trip) || Subject.Of(run.Analysis, declaration) is not { } subject)
             {
                 continue;
             }
 
             var title = declaration.Title is { } text ? $"  {text}" : "";
             print.Wrapped(2, new Piece($"{declaration.Kind.Keyword()} {declaration.Name}", Ink.Strong), title);
-            var width = lines.Max(line => Cells.Width(line.Label)) + 2;
-            foreach (var line in lines)
+            var units = UnitChoice.AsWritten(subject.Blocks);
+            if (subject is ShownRig rig)
             {
-                print.Wrapped(2 + width, ["  ", new Piece(Cells.PadRight(line.Label, width), Ink.Faint), .. line.Words]);
+                Print(print, [.. RigVerdict.Of(rig.Study, units)]);
+            }
+            else if (subject is ShownTrip trip)
+            {
+                TripOverview.Print(print, trip.Study, units);
             }
 
             print.Line();
         }
     }
 
-    private static IReadOnlyList<VerdictLine> LinesOf(Subject subject) => subject switch
+    private static void Print(Printout print, VerdictLine[] lines)
     {
-        ShownRig rig => [.. RigVerdict.Of(rig.Study, UnitChoice.AsWritten(subject.Blocks))],
-        _ => [],
-    };
+        var width = lines.Max(line => Cells.Width(line.Label)) + 2;
+        foreach (var line in lines)
+        {
+            print.Wrapped(2 + width, ["  ", new Piece(Cells.PadRight(line.Label, width), Ink.Faint), .. line.Words]);
+        }
+    }
 }
 
 /// <summary>A line of a verdict: what it is about, and what there is to say.</summary>

@@ -2,6 +2,7 @@ using RigLang.Analysis.Results;
 using RigLang.Analysis.Results.Axles;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Analysis.Results.Rigs;
+using RigLang.Analysis.Results.Road;
 using RigLang.Analysis.Results.Stability;
 using RigLang.Analysis.Studies;
 using RigLang.Cli.Terminals;
@@ -18,6 +19,7 @@ internal static class RigSheet
         ("What may still be loaded", [RatingResults.PayloadLeft, RatingResults.TrailerCargoLeft, .. CargoResults.Set.All]),
         ("Ratios", [RatingResults.RatingUse, .. RatioResults.Set.All]),
         ("Hitch and level", HitchResults.Set.All),
+        ("On the road", RoadResults.Set.All),
         ("Keeping straight", StabilityResults.Set.All),
     ]);
 

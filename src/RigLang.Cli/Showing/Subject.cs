@@ -18,12 +18,13 @@ public abstract record Subject(Declaration Declaration)
     public abstract IEnumerable<ISubject> Parts { get; }
 
     /// <summary>The kinds that have results, in the order in which they are shown.</summary>
-    public static ImmutableArray<DeclarationKind> Kinds { get; } = [DeclarationKind.Rig, DeclarationKind.Weighing];
+    public static ImmutableArray<DeclarationKind> Kinds { get; } = [DeclarationKind.Rig, DeclarationKind.Trip, DeclarationKind.Weighing];
 
     /// <summary>Null for a kind without results, and for one whose rig isn't found.</summary>
     public static Subject? Of(WorkspaceAnalysis analysis, Declaration declaration) => declaration.Kind switch
     {
         DeclarationKind.Rig => new ShownRig(declaration, analysis.Rig(declaration)),
+        DeclarationKind.Trip when analysis.Trip(declaration) is { } trip => new ShownTrip(declaration, trip),
         DeclarationKind.Weighing when analysis.Weighing(declaration) is { } weighing => new ShownWeighing(declaration, weighing),
         _ => null,
     };
@@ -37,6 +38,14 @@ public sealed record ShownRig(Declaration Declaration, RigStudy Study) : Subject
     public override IEnumerable<Block> Blocks => BlocksOf(Study);
 
     public override IEnumerable<ISubject> Parts => [Study, .. Study.Axles];
+}
+
+/// <summary>A trip.</summary>
+public sealed record ShownTrip(Declaration Declaration, TripStudy Study) : Subject(Declaration)
+{
+    public override IEnumerable<Block> Blocks => [Study.Block, .. BlocksOf(Study.Rig)];
+
+    public override IEnumerable<ISubject> Parts => [Study, .. Study.Legs.SelectMany(leg => leg.Stop is { } stop ? new ISubject[] { leg, stop } : [leg])];
 }
 
 /// <summary>A weighing.</summary>

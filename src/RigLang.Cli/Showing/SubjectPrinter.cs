@@ -15,11 +15,21 @@ internal static class SubjectPrinter
         var title = declaration.Title is { } text ? $"  {text}" : "";
         print.Wrapped(2, new Piece($"{declaration.Kind.Keyword()} {declaration.Name}", Ink.Strong), title);
         print.Line(new Piece(FindingPrinter.PlaceWords(workspace, shown, declaration.Own.NamePlace), Ink.Faint));
-        Sheet.Print(print, subject switch
+        if (subject is ShownTrip overview)
+        {
+            print.Line();
+            TripOverview.Print(print, overview.Study, units);
+        }
+
+        IEnumerable<Section> sections = subject switch
         {
             ShownRig rig => RigSheet.Sections(rig.Study, units),
+            ShownTrip trip => TripSheet.Sections(trip.Study, units),
             ShownWeighing weighing => WeighingSheet.Sections(weighing.Study, units),
             _ => [],
-        });
+        };
+        Sheet.Print(print, sections);
+        // Apart from the results, so that its words don't push them out of line.
+        Sheet.Print(print, [EstimateSection.Of(subject, units)]);
     }
 }

@@ -8,6 +8,8 @@ namespace RigLang.Cli.Showing;
 /// <summary>In which units results are shown: a system's own, or for each kind of quantity the unit that the author of the facts uses most.</summary>
 public sealed class UnitChoice
 {
+    private const double LargeEnough = 20;
+
     private readonly Dictionary<QuantityKind, Unit> written;
 
     private UnitChoice(DisplaySystem system, Dictionary<QuantityKind, Unit> written)
@@ -46,6 +48,13 @@ public sealed class UnitChoice
     /// <summary>A quantity in SI.</summary>
     public string Write(double value, QuantityKind kind) =>
         written.TryGetValue(kind, out var unit) ? QuantityWriter.Write(value, unit, Decimals(kind, unit, value)) : QuantityWriter.Write(value, kind, System);
+
+    /// <summary>The same for a table with little room: no digits behind the point where the number is large enough without them.</summary>
+    public string Brief(double value, QuantityKind kind)
+    {
+        var unit = written.GetValueOrDefault(kind) ?? kind.UnitFor(System);
+        return kind.IsDuration || !(Math.Abs(unit.FromSi(value)) >= LargeEnough) ? Write(value, kind) : QuantityWriter.Write(value, unit, 0);
+    }
 
     /// <summary>A share has one unit, a duration is written in several, and a reciprocal unit turns more into less.</summary>
     private static bool IsChoice(QuantityKind kind, Unit unit) => !kind.Dimension.IsNone && !kind.IsDuration && (unit.IsLinear || unit.IsAffine) && unit.Currency is null;
