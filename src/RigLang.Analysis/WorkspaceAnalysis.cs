@@ -31,7 +31,7 @@ public sealed class WorkspaceAnalysis
         Workspace = workspace;
         rigs = new StudyShelf<RigParts, RigStudy>(parts => new RigStudy(parts), (one, other) => one.SameAs(other), before?.rigs);
         weighings = new StudyShelf<WeighingParts, WeighingStudy>(parts => new WeighingStudy(parts), (one, other) => one.SameAs(other), before?.weighings);
-        trips = new StudyShelf<TripParts, TripStudy>(parts => new TripStudy(parts), (one, other) => one.SameAs(other), before?.trips);
+        trips = new StudyShelf<TripParts, TripStudy>(parts => new TripStudy(parts, Rig(parts.Rig!)), (one, other) => one.SameAs(other), before?.trips);
     }
 
     public Workspace Workspace { get; }

@@ -57,6 +57,8 @@ public static class QuantityKinds
 
     public static readonly QuantityKind Current = Add(new("current", Dimension.Current, Ampere, 0, Ampere, 0, Ampere));
 
+    public static readonly QuantityKind Voltage = Add(new("voltage", Dimension.Power / Dimension.Current, Volt, 0, Volt, 0, Volt));
+
     public static readonly QuantityKind Rotation = Add(new("rotation", Dimension.Angle / Dimension.Time, Rpm, 0, Rpm, 0, Rpm, Unit("rad/s")));
 
     public static readonly QuantityKind YawInertia = Add(Made("moment of inertia", "kg·m²", 0, "lb·ft²", 0, UnitFamily.Plain, "kg·m²", "lb·ft²"));

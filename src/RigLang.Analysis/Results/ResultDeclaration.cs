@@ -28,6 +28,12 @@ public interface IResult
 
     /// <summary>Carries it out; null when the subject is of another sort.</summary>
     Node<double>? Compute(ISubject subject);
+
+    /// <summary>A value of this result as it is shown: mostly in the kind's own unit, a moment as date and time, money with its currency.</summary>
+    /// <param name="subject">What it is a result of.</param>
+    /// <param name="value">SI.</param>
+    /// <param name="system">For the unit.</param>
+    string Write(ISubject subject, double value, DisplaySystem system) => QuantityWriter.Write(value, Kind, system);
 }
 
 /// <summary>What sort of thing a result belongs to.</summary>
@@ -71,5 +77,11 @@ public sealed class ResultDeclaration<TSubject> : Computation<TSubject, double>,
 
     public string Source { get; }
 
+    /// <summary>Set for what isn't shown as a plain quantity.</summary>
+    internal Func<TSubject, double, DisplaySystem, string>? Writer { get; init; }
+
     public Node<double>? Compute(ISubject subject) => subject is TSubject mine ? mine.Study.Compute(this, mine) : null;
+
+    public string Write(ISubject subject, double value, DisplaySystem system) =>
+        Writer is { } write && subject is TSubject mine ? write(mine, value, system) : QuantityWriter.Write(value, Kind, system);
 }

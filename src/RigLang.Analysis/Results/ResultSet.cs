@@ -12,10 +12,12 @@ public sealed class ResultSet<TSubject>(ResultScope scope)
     public IReadOnlyList<ResultDeclaration<TSubject>> All => all;
 
     /// <param name="kind">What it is measured in; the function returns SI. Axle and tongue loads are masses in kg, as scales and plates show them.</param>
+    /// <param name="writer">How a value is shown, where that isn't as a plain quantity.</param>
     public ResultDeclaration<TSubject> Add(
-        string name, QuantityKind kind, string title, string meaning, string formula, string source, Func<Reader, TSubject, double> function)
+        string name, QuantityKind kind, string title, string meaning, string formula, string source, Func<Reader, TSubject, double> function,
+        Func<TSubject, double, DisplaySystem, string>? writer = null)
     {
-        var result = new ResultDeclaration<TSubject>(scope, name, kind, title, meaning, formula, source, function);
+        var result = new ResultDeclaration<TSubject>(scope, name, kind, title, meaning, formula, source, function) { Writer = writer };
         all.Add(result);
         return result;
     }

@@ -95,6 +95,22 @@ public sealed class Reader : IFactReader
         return node.Value;
     }
 
+    /// <summary>The same for values that are no single number; false, and nothing noted, when it can't be computed.</summary>
+    public bool TryGet<TSubject, T>(Computation<TSubject, T> computation, TSubject subject, out T value)
+        where TSubject : ISubject
+    {
+        var node = subject.Study.Compute(computation, subject);
+        value = node.Value;
+        if (!node.Applies || node.Missing is not null)
+        {
+            return false;
+        }
+
+        reads.Add(new ComputationRead(node));
+        isEstimated |= node.IsEstimated;
+        return true;
+    }
+
     internal Node<T> Finish<T>(Computation computation, ISubject subject, T value) => new(computation, subject, value, reads.DrainToImmutable(), missing, isEstimated, applies);
 
     /// <summary>The block of the figures that no file writes.</summary>

@@ -52,6 +52,10 @@ public static class ElectricFacts
         Signature.Of(new Slot("charge", new QuantityForm([Q.Ratio])), new Slot("power", new QuantityForm([Q.Power]))),
         "60 % 92 kW", "what the battery takes at that charge; straight lines between", Need.ForResults, key: ["charge"]);
 
+    public static FactDeclaration BatteryVoltage { get; } = Block.Fact(
+        "battery-voltage", Q.Voltage, "355 V", "half charged, for posts that limit their current", Need.ForResults,
+        Estimate.Constant(370, "370 V", "our choice, for the 400 V class", 0.1), plausible: (40, 1200), positive: true);
+
     public static FactDeclaration AcPower { get; } = Block.Fact(
         "ac-power", Q.Power, "11 kW", "the on-board charger's", Need.ForResults, plausible: (1000, 45_000), positive: true);
 }

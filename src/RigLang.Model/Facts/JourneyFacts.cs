@@ -21,7 +21,7 @@ public sealed class JourneyFacts
             "14 km at 6.5 % speed 60 km/h", "a stretch with one grade, in order; their sum is the distance", repeats: true);
         Gpx = block.Fact("gpx", Signature.Of(new Slot(Signature.ValueRole, new PathForm(".gpx"))), "\"tracks/saddle.gpx\"", "a recorded or planned track");
         Altitude = block.Fact(
-            "altitude", Q.Height, "320 m", "above the sea where it begins", Need.ForResults, otherwise: "0 m or the end of the leg before, marked", plausible: (-450, 5500));
+            "altitude", Q.Height, "320 m", "above the sea where it begins", Need.ForResults, otherwise: "the track's first height, the end of the leg before, else 0 m, marked", plausible: (-450, 5500));
         Air = block.Fact(
             "air", Q.Temperature, "14 °C", "air temperature", Need.ForResults, otherwise: "15 °C less 6.5 K for each kilometre up, marked", plausible: (233, 328), aliases: ["temperature"]);
         Wind = block.Fact(

@@ -49,7 +49,7 @@ public static class TrailerFacts
 
     public static FactDeclaration DragArea { get; } = Block.Fact(
         "drag-area", Q.Area, "1.65 m²", "what the trailer adds to its tow vehicle's drag area, in place of the two", Need.ForResults,
-        otherwise: "the two above; else such that the train comes to 0.55 (box) or 0.35 (rounded) of the trailer's front (values from memory, weak)", plausible: (0.05, 6), positive: true);
+        otherwise: "the two above; else such that the train comes to 0.55 (box) or 0.35 (rounded) of the trailer's front (values from memory, weak); flat, open and boat add 10, 20 and 30 % of the vehicle's own (our choice)", plausible: (0.05, 6), positive: true);
 
     public static FactDeclaration Rolling { get; } = Block.Fact(
         "rolling", Q.Ratio, "0.011", "rolling coefficient", Need.ForResults, otherwise: AxleEstimates.RollingWords, plausible: (0.003, 0.05), positive: true,

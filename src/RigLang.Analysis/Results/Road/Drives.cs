@@ -9,19 +9,23 @@ namespace RigLang.Analysis.Results.Road;
 /// <summary>The vehicle's drive, battery or engine, as the energy models read it.</summary>
 internal static class Drives
 {
+    // Motor to wheel: published motor maps name a gearbox of 0.98.
+    private const double BatteryGearbox = 0.98;
+
     /// <summary>The usual day, for results at one speed: sea level, 15 °C, calm.</summary>
-    public static AirState StandardAir => Atmosphere.AtGeopotential(0);
+    public static AirState StandardAir { get; } = Atmosphere.AtGeopotential(0);
 
     public static Block? Battery(RigStudy rig) => rig.Vehicle.FindBlock(ElectricFacts.Block);
 
-    public static Block? Engine(RigStudy rig) => rig.Vehicle.FindBlock(CombustionFacts.Block);
+    /// <summary>Null where the vehicle has a battery drive: version 1 of the language knows no hybrids.</summary>
+    public static Block? Engine(RigStudy rig) => Battery(rig) is null ? rig.Vehicle.FindBlock(CombustionFacts.Block) : null;
 
-    /// <summary>The battery drive in air of a temperature (K); misses where the vehicle has none.</summary>
+    /// <summary>The battery drive in air of a temperature (K). Doesn't apply to engines; where the vehicle has neither drive it is missed.</summary>
     public static BatteryDrive BatteryIn(Reader read, RigStudy rig, double temperature)
     {
         if (Battery(rig) is not { } block)
         {
-            read.NotApplicable();
+            NoBattery(read, rig);
             return default;
         }
 
@@ -32,13 +36,17 @@ internal static class Drives
         }
 
         return new BatteryDrive(
-            read.Quantity(block, ElectricFacts.DriveEfficiency), read.Quantity(block, ElectricFacts.Regeneration), read.Quantity(block, ElectricFacts.RegenerationPower), auxiliary);
+            read.Quantity(block, ElectricFacts.DriveEfficiency),
+            read.Quantity(block, ElectricFacts.Regeneration),
+            // Neither the limit nor the motors' power to estimate it from: no limit is known, the share that comes back still is.
+            read.QuantityIfKnown(block, ElectricFacts.RegenerationPower) ?? double.PositiveInfinity,
+            auxiliary);
     }
 
     /// <summary>Between full and empty on the display, J.</summary>
-    public static double UsableEnergy(Reader read, RigStudy rig) => Battery(rig) is { } block ? read.Quantity(block, ElectricFacts.UsableEnergy) : read.NotApplicable();
+    public static double UsableEnergy(Reader read, RigStudy rig) => Battery(rig) is { } block ? read.Quantity(block, ElectricFacts.UsableEnergy) : NoBattery(read, rig);
 
-    /// <summary>The engine drive, scaled to what is stated of its consumption or best point.</summary>
+    /// <summary>The engine drive, scaled to what is stated of its consumption or best point; a typical one for its fuel, marked, where neither is.</summary>
     public static Computation<RigStudy, CombustionDrive?> Combustion { get; } = new("engine drive", (read, rig) =>
     {
         if (Engine(rig) is not { } block)
@@ -66,6 +74,7 @@ internal static class Drives
         return drive;
     });
 
+    /// <summary>What the engine burns. Gas that is sold by mass has no litres: results in litres aren't computed for it.</summary>
     public static Fuel FuelOf(Reader read, RigStudy rig) => (Engine(rig) is { } block ? read.Word(block, CombustionFacts.Fuel) : null) switch
     {
         "diesel" => Fuel.Diesel,
@@ -75,33 +84,59 @@ internal static class Drives
         _ => Fuel.Petrol,
     };
 
-    /// <summary>Volume of the tank that holds what the engine burns, m³.</summary>
+    /// <summary>Volume of the tanks that hold what the engine burns, m³.</summary>
     public static Computation<RigStudy, double> TankVolume { get; } = new("fuel tank", (read, rig) =>
     {
         var fuel = Engine(rig) is { } block ? read.Word(block, CombustionFacts.Fuel) : null;
-        if (read.Lines(rig.Vehicle, VehicleFacts.Tank).FirstOrDefault(tank => tank.WordOf("fluid") == fuel) is { } found)
+        var tanks = read.Lines(rig.Vehicle, VehicleFacts.Tank).Where(tank => tank.WordOf("fluid") == fuel).ToList();
+        if (tanks.Count == 0)
         {
-            return found.MeasureOf("volume")!.Value;
+            read.Need(rig.Vehicle, VehicleFacts.Tank);
         }
 
-        read.Need(rig.Vehicle, VehicleFacts.Tank);
-        return double.NaN;
+        return tanks.Sum(tank => tank.MeasureOf("volume")!.Value);
     });
 
-    /// <summary>Power at the wheels that lasts, W: the drive's peak, or less where the lasting power is written; null where nothing is known.</summary>
-    public static double? LastingPower(Reader read, RigStudy rig)
-    {
-        if (Battery(rig) is { } battery)
-        {
-            double?[] powers = [read.QuantityIfKnown(battery, ElectricFacts.MotorPower), read.QuantityIfKnown(battery, ElectricFacts.MotorPowerLasting)];
-            return powers.Min() is { } power ? power * BatteryGearbox : null;
-        }
+    /// <summary>Most that the drive gives at the wheels in air of standard density, W; missing where its power isn't written.</summary>
+    public static Computation<RigStudy, double> WheelPower { get; } = new("power at the wheels", (read, rig) =>
+        Battery(rig) is { } battery ? read.Quantity(battery, ElectricFacts.MotorPower) * BatteryGearbox
+        : Engine(rig) is { } engine ? read.Quantity(engine, CombustionFacts.EnginePower) * read.Quantity(engine, CombustionFacts.DrivelineEfficiency)
+        : NoBattery(read, rig));
 
-        return Engine(rig) is { } engine && read.QuantityIfKnown(engine, CombustionFacts.EnginePower) is { } rated
-            ? rated * read.Quantity(engine, CombustionFacts.DrivelineEfficiency)
-            : null;
+    /// <summary>Power at the wheels that a climb can count on, W: what the motors hold for half an hour where that is written, else their peak; null where nothing is known.</summary>
+    public static double? ClimbingPower(Reader read, RigStudy rig) =>
+        Battery(rig) is { } battery && read.QuantityIfKnown(battery, ElectricFacts.MotorPowerLasting) is { } lasting ? lasting * BatteryGearbox
+        : read.GetIfKnown(WheelPower, rig);
+
+    /// <summary>Marks a result that rests on the motors' peak being held, which nobody says.</summary>
+    public static void MarkPeak(Reader read, RigStudy rig)
+    {
+        if (Battery(rig) is { } battery && battery.Find(ElectricFacts.MotorPowerLasting) is null)
+        {
+            read.StandIn(battery, ElectricFacts.MotorPowerLasting);
+        }
     }
 
-    // Motor to wheel: a gearbox of 0.98 (published motor maps name it so).
-    private const double BatteryGearbox = 0.98;
+    /// <summary>What of that power is left in air of a density (kg/m³): thin air takes from engines.</summary>
+    public static Func<double, double> PowerLeft(Reader read, RigStudy rig)
+    {
+        if (Engine(rig) is not { } engine || read.WordIfKnown(engine, CombustionFacts.Aspiration) is not { } word)
+        {
+            return _ => 1;
+        }
+
+        var aspiration = word == "natural" ? Aspiration.Natural : Aspiration.Turbo;
+        return density => AltitudeLoss.Share(density, aspiration);
+    }
+
+    private static double NoBattery(Reader read, RigStudy rig)
+    {
+        if (Engine(rig) is not null)
+        {
+            return read.NotApplicable();
+        }
+
+        read.Need(rig.Vehicle, VehicleFacts.Electric);
+        return double.NaN;
+    }
 }

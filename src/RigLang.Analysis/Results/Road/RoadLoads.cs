@@ -11,61 +11,78 @@ namespace RigLang.Analysis.Results.Road;
 /// <summary>What holds the rig back: its mass, its rolling and its drag, each from the best that is known.</summary>
 internal static class RoadLoads
 {
-    /// <summary>Everything that rolls, kg. Doesn't depend on how bars are set.</summary>
-    public static Computation<RigStudy, double> Mass { get; } = new("rolling mass", (read, rig) =>
-        (read.Get(LoadStates.Solo, rig).Total / Constants.Gravity) + (rig.HasTrailer ? read.Get(LoadStates.Trailer, rig).Mass : 0));
+    /// <summary>What an open trailer adds, as a share of its tow vehicle's own drag (our choice).</summary>
+    private const double FlatShare = 0.1, OpenShare = 0.2, BoatShare = 0.3;
 
-    /// <summary>The vehicle's own road load as its bench figures give it; null where they aren't all written.</summary>
+    /// <summary>What a surface adds to the rolling on asphalt: rolled gravel 0.02 against 0.01 (engineeringtoolbox.com), mown grass (our choice).</summary>
+    private const double GravelAdds = 0.01, GrassAdds = 0.05;
+
+    /// <summary>
+    /// The vehicle's own road load as its bench figures give it; null where none of them is written. No line says the mass of that test: the mass as weighed is
+    /// taken for it.
+    /// </summary>
     public static Computation<RigStudy, RoadLoad?> Bench { get; } = new("road load of the bench", (read, rig) =>
     {
-        if (read.QuantityIfKnown(rig.Vehicle, VehicleFacts.RoadLoadConstant) is not { } constant
-            || read.QuantityIfKnown(rig.Vehicle, VehicleFacts.RoadLoadLinear) is not { } linear
-            || read.QuantityIfKnown(rig.Vehicle, VehicleFacts.RoadLoadSquare) is not { } square)
-        {
-            return null;
-        }
-
-        return new DynamometerRoadLoad(constant, linear, square).ToRoadLoad(read.Get(LoadStates.Weighed, rig).Total / Constants.Gravity);
+        FactDeclaration[] figures = [VehicleFacts.RoadLoadConstant, VehicleFacts.RoadLoadLinear, VehicleFacts.RoadLoadSquare];
+        return figures.All(figure => rig.Vehicle.Find(figure) is null)
+            ? null
+            : new DynamometerRoadLoad(
+                read.Quantity(rig.Vehicle, figures[0]), read.Quantity(rig.Vehicle, figures[1]), read.Quantity(rig.Vehicle, figures[2])).ToRoadLoad(read.Get(TrainMass.VehicleAsWeighed, rig));
     });
+
+    /// <summary>Drag area of the vehicle alone with nothing on its roof, m².</summary>
+    public static Computation<RigStudy, double> BareDrag { get; } = new("drag area of the bare vehicle", (read, rig) =>
+        read.Get(Bench, rig)?.DragArea ?? read.Quantity(rig.Vehicle, VehicleFacts.DragArea));
 
     /// <summary>Drag area of the vehicle alone, m², with what stands on its roof.</summary>
     public static Computation<RigStudy, double> VehicleDrag { get; } = new("drag area of the vehicle", (read, rig) =>
     {
-        var own = read.Get(Bench, rig)?.DragArea ?? read.Quantity(rig.Vehicle, VehicleFacts.DragArea);
+        var own = read.Get(BareDrag, rig);
         return read.Get(Cargo.OnRoof, rig) > 0 ? own * DragDefaults.RoofBoxFactor : own;
     });
 
-    /// <summary>Drag area of the whole, m².</summary>
+    /// <summary>Drag area of the whole, m²: what the rig says of it, else the parts.</summary>
     public static Computation<RigStudy, double> Drag { get; } = new("drag area of the combination", (read, rig) =>
     {
-        if (rig.HasTrailer && read.QuantityIfKnown(rig.Rig, RigFacts.DragArea) is { } measured)
+        if (read.QuantityIfKnown(rig.Rig, RigFacts.DragArea) is { } measured)
         {
             return measured;
         }
 
         var vehicle = read.Get(VehicleDrag, rig);
-        return rig.HasTrailer ? WithTrailer(read, rig, vehicle) : vehicle;
+        if (!rig.HasTrailer)
+        {
+            return vehicle;
+        }
+
+        // How vehicle and trailer share the air is known of no train that wasn't measured.
+        read.StandIn(rig.Rig, RigFacts.DragArea);
+        return WithTrailer(read, rig, vehicle);
     });
 
     /// <summary>Rolling of the vehicle alone, as a function of speed.</summary>
     public static Computation<RigStudy, Rolling> VehicleRolling { get; } = new("rolling of the vehicle", (read, rig) =>
-        read.Get(Bench, rig)?.Rolling ?? OfPart(read, rig.Vehicle, VehicleFacts.Rolling, rig.VehicleAxles));
+        rig.Vehicle.Find(VehicleFacts.Rolling) is null && read.Get(Bench, rig) is { } bench ? bench.Rolling : OfPart(read, rig.Vehicle, VehicleFacts.Rolling, rig.VehicleAxles));
 
     /// <summary>Rolling of the whole on the rig's surface.</summary>
     public static Computation<RigStudy, Rolling> Rolling { get; } = new("rolling of the combination", (read, rig) => On(read, rig, read.WordIfKnown(rig.Rig, RigFacts.Surface)));
 
-    /// <summary>Rolling of the whole on a surface.</summary>
+    /// <summary>Rolling of the whole on a surface; null is asphalt. What another surface adds is an estimate, and marked.</summary>
     public static Rolling On(Reader read, RigStudy rig, string? surface)
     {
-        switch (surface)
+        var asphalt = read.Get(OnAsphalt, rig);
+        if (surface is not ("gravel" or "grass"))
         {
-            case "gravel":
-                return Mechanics.Rolling.Gravel;
-            case "grass":
-                // Our choice: three times gravel; nobody drives far on it.
-                return new Rolling(0.06);
+            return asphalt;
         }
 
+        read.StandIn(rig.Rig, RigFacts.Rolling);
+        return asphalt with { Constant = asphalt.Constant + (surface == "gravel" ? GravelAdds : GrassAdds) };
+    }
+
+    /// <summary>Rolling of the whole on asphalt: what the rig says of it, else that of the parts by their masses.</summary>
+    public static Computation<RigStudy, Rolling> OnAsphalt { get; } = new("rolling of the combination on asphalt", (read, rig) =>
+    {
         if (read.QuantityIfKnown(rig.Rig, RigFacts.Rolling) is { } measured)
         {
             return new Rolling(measured);
@@ -78,16 +95,16 @@ internal static class RoadLoads
         }
 
         var trailer = OfPart(read, rig.Trailer, TrailerFacts.Rolling, rig.TrailerAxles);
-        return Mechanics.Rolling.Mean(vehicle, read.Get(LoadStates.Solo, rig).Total, trailer, Constants.Gravity * read.Get(LoadStates.Trailer, rig).Mass);
-    }
+        return Mechanics.Rolling.Mean(vehicle, read.Get(TrainMass.VehicleLoaded, rig), trailer, read.Get(TrainMass.TrailerLoaded, rig));
+    });
 
     /// <summary>The combination's road load on its usual surface.</summary>
     public static Computation<RigStudy, RoadLoad> Whole { get; } = new("road load of the combination", (read, rig) =>
-        new RoadLoad(read.Get(Mass, rig), read.Get(Rolling, rig), read.Get(Drag, rig), read.Quantity(rig.Vehicle, VehicleFacts.RotatingMass)));
+        new RoadLoad(read.Get(TrainMass.Whole, rig), read.Get(Rolling, rig), read.Get(Drag, rig), read.Quantity(rig.Vehicle, VehicleFacts.RotatingMass)));
 
     /// <summary>The vehicle's road load alone and as weighed: what a stated consumption is about.</summary>
     public static Computation<RigStudy, RoadLoad> Solo { get; } = new("road load of the vehicle alone", (read, rig) =>
-        new RoadLoad(read.Get(LoadStates.Weighed, rig).Total / Constants.Gravity, read.Get(VehicleRolling, rig), read.Get(Bench, rig)?.DragArea ?? read.Quantity(rig.Vehicle, VehicleFacts.DragArea), read.Quantity(rig.Vehicle, VehicleFacts.RotatingMass)));
+        new RoadLoad(read.Get(TrainMass.VehicleAsWeighed, rig), read.Get(VehicleRolling, rig), read.Get(BareDrag, rig), read.Quantity(rig.Vehicle, VehicleFacts.RotatingMass)));
 
     private static double WithTrailer(Reader read, RigStudy rig, double vehicle)
     {
@@ -101,15 +118,21 @@ internal static class RoadLoads
             return vehicle + (coefficient * read.Quantity(rig.Trailer, TrailerFacts.FrontalArea));
         }
 
-        TrailerBody? body = read.WordIfKnown(rig.Trailer, TrailerFacts.Body) switch { "box" => TrailerBody.Box, "rounded" => TrailerBody.Rounded, _ => null };
-        if (body is null)
-        {
-            // No honest estimate for what is neither a box nor rounded.
-            return read.Quantity(rig.Trailer, TrailerFacts.DragArea);
-        }
-
         read.StandIn(rig.Trailer, TrailerFacts.DragArea);
-        return Math.Max(vehicle, DragDefaults.CombinationCoefficient(body.Value) * read.Quantity(rig.Trailer, TrailerFacts.FrontalArea));
+        var bare = read.Get(BareDrag, rig);
+        return read.Word(rig.Trailer, TrailerFacts.Body) switch
+        {
+            "box" => Behind(TrailerBody.Box),
+            "rounded" => Behind(TrailerBody.Rounded),
+            "open" => vehicle + (OpenShare * bare),
+            "boat" => vehicle + (BoatShare * bare),
+            "flat" => vehicle + (FlatShare * bare),
+            _ => double.NaN,
+        };
+
+        // The air meets one long body; a trailer that stands in the wake still adds no less than a flat one.
+        double Behind(TrailerBody body) =>
+            Math.Max(vehicle + (FlatShare * bare), DragDefaults.CombinationCoefficient(body) * read.Quantity(rig.Trailer, TrailerFacts.FrontalArea));
     }
 
     /// <summary>As written; else from the mean of the axles' pressures.</summary>

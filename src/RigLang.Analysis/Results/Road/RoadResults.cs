@@ -16,12 +16,12 @@ public static class RoadResults
 
     public static ResultDeclaration<RigStudy> CombinationDrag { get; } = Set.Add(
         "combination-drag", QuantityKinds.Area, "Drag area of the whole", "vehicle, roof and trailer together",
-        "drag-area of the rig; or drag-area of the vehicle + what the trailer adds; or 0.55 (box), 0.35 (rounded) × the trailer's front", Force,
+        "drag-area of the rig; or drag-area of the vehicle (or 2 × road-load-square ÷ 1.17 kg/m³), × 1.2 with anything on the roof, + what the trailer adds; or 0.55 (box), 0.35 (rounded) × the trailer's front", Force,
         (read, rig) => read.Get(RoadLoads.Drag, rig));
 
     public static ResultDeclaration<RigStudy> RollingCoefficient { get; } = Set.Add(
         "rolling-coefficient", QuantityKinds.Number, "Rolling coefficient", "of vehicle and trailer by their loads, at the rig's speed",
-        "rolling; or 0.005 + (0.01 + 0.0095 (v ÷ 100 km/h)²) ÷ pressure in bar", "engineeringtoolbox.com, rolling friction and rolling resistance, equation 3",
+        "rolling; or 0.005 + (0.01 + 0.0095 (v ÷ 100 km/h)²) ÷ pressure in bar; gravel adds 0.01, grass 0.05", "engineeringtoolbox.com, rolling friction and rolling resistance, equation 3",
         (read, rig) => read.Get(RoadLoads.Rolling, rig).At(Speed(read, rig)));
 
     public static ResultDeclaration<RigStudy> RoadLoad { get; } = Set.Add(
@@ -51,7 +51,14 @@ public static class RoadResults
         "usable-energy ÷ level-energy, or tank ÷ level-fuel", Energy,
         (read, rig) => Drives.Battery(rig) is not null
             ? Drives.UsableEnergy(read, rig) / read.Get(LevelEnergy, rig)
-            : Drives.Engine(rig) is not null ? read.Get(Drives.TankVolume, rig) / read.Get(LevelFuel, rig) : read.NotApplicable());
+            : Drives.Engine(rig) is not null ? read.Get(Drives.TankVolume, rig) / read.Get(LevelFuel, rig) : Drives.UsableEnergy(read, rig));
+
+    public static ResultDeclaration<RigStudy> FullPowerRange { get; } = Set.Add(
+        "full-power-range", QuantityKinds.Distance, "Range at full power", "what the battery would last while the motors give their peak at the rig's speed, as when merging; it recovers when the speed steadies",
+        "usable-energy × speed ÷ (motor-power ÷ drive-efficiency + auxiliary)", "definition",
+        (read, rig) => Drives.Battery(rig) is null
+            ? read.NotApplicable()
+            : Drives.BatteryIn(read, rig, Drives.StandardAir.Temperature).RangeAtPower(Drives.UsableEnergy(read, rig), read.Get(Drives.WheelPower, rig), Speed(read, rig)));
 
     private static RouteSegment Level(Reader read, RigStudy rig) => new(1000, 0, Speed(read, rig), Drives.StandardAir.Density);
 

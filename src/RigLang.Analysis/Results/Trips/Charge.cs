@@ -1,13 +1,20 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Results.Road;
 using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
 using RigLang.Mechanics;
-using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
 using RigLang.Quantities;
 
 namespace RigLang.Analysis.Results.Trips;
+
+/// <summary>What is in the battery or the tank along a leg, as shares of the whole; below zero is what was short.</summary>
+/// <param name="AtEnd">On arrival.</param>
+/// <param name="Lowest">Anywhere on the way, start and end included.</param>
+/// <param name="LowestAt">m from the leg's start; NaN where the order of its hills isn't known.</param>
+/// <param name="EmptyAt">m from the leg's start to where nothing is left; NaN where that doesn't happen or isn't known.</param>
+internal readonly record struct LegCharge(double AtEnd, double Lowest, double LowestAt, double EmptyAt);
 
 /// <summary>What is in the battery or the tank along a trip, as a share of the whole.</summary>
 internal static class Charge
@@ -26,19 +33,44 @@ internal static class Charge
 
     /// <summary>What of the whole a leg takes.</summary>
     public static Computation<LegSubject, double> Taken { get; } = new("share taken by the leg", (read, leg) =>
-    {
-        var rig = leg.Trip.Rig;
-        return Drives.Battery(rig) is not null ? read.Get(BatteryUse, leg).Battery / Drives.UsableEnergy(read, rig)
-            : Drives.Engine(rig) is not null ? read.Get(FuelVolume, leg) / read.Get(Drives.TankVolume, rig)
-            : read.NotApplicable();
-    });
+        Drives.Engine(leg.Trip.Rig) is null
+            ? read.Get(BatteryUse, leg).Battery / Drives.UsableEnergy(read, leg.Trip.Rig)
+            : read.Get(FuelVolume, leg) / read.Get(Drives.TankVolume, leg.Trip.Rig));
 
     public static Computation<LegSubject, double> AtStart { get; } = new("share at the leg's start", (read, leg) =>
         leg.Before is not { } before ? First(read, leg.Trip)
             : before.Stop is { } stop ? read.Get(AfterStop!, stop)
             : read.Get(AtEnd!, before));
 
-    public static Computation<LegSubject, double> AtEnd { get; } = new("share at the leg's end", (read, leg) => read.Get(AtStart, leg) - read.Get(Taken, leg));
+    /// <summary>Piece by piece where their order is known: a pass may take more than the arrival shows, and a full battery takes nothing back.</summary>
+    public static Computation<LegSubject, LegCharge> Along { get; } = new("share along the leg", (read, leg) =>
+    {
+        leg.Trip.Walk(Along!, leg);
+        var start = read.Get(AtStart, leg);
+        if (read.HasMissing || !Driving.WayOf(leg).IsOrdered)
+        {
+            var end = Math.Min(Math.Max(1, start), start - read.Get(Taken, leg));
+            return new LegCharge(end, Math.Min(start, end), double.NaN, double.NaN);
+        }
+
+        var (now, at, driven) = (start, 0.0, read.Get(Driving.Driven, leg));
+        var charge = new LegCharge(start, start, 0, start > 0 ? double.NaN : 0);
+        foreach (var (stretch, taken) in driven.Stretches.Zip(TakenBy(read, leg, driven)))
+        {
+            var next = Math.Min(Math.Max(1, start), now - taken);
+            if (double.IsNaN(charge.EmptyAt) && next <= 0)
+            {
+                charge = charge with { EmptyAt = at + (stretch.Length * now / (now - next)) };
+            }
+
+            (now, at) = (next, at + stretch.Length);
+            charge = now < charge.Lowest ? charge with { Lowest = now, LowestAt = at } : charge;
+        }
+
+        return charge with { AtEnd = now };
+    });
+
+    public static Computation<LegSubject, double> AtEnd { get; } = new("share at the leg's end", (read, leg) => read.Get(Along, leg).AtEnd);
 
     /// <summary>What is aboard when the stop ends: charged or refuelled to the mark, never less than on arrival.</summary>
     public static Computation<StopSubject, double> AfterStop { get; } = new("share after the stop", (read, stop) =>
@@ -46,11 +78,11 @@ internal static class Charge
         var arrival = read.Get(AtEnd, stop.Leg);
         if (Drives.Battery(stop.Trip.Rig) is not null)
         {
-            return read.LineIfWritten(stop.Block, StopFacts.Charger) is null ? arrival : Math.Max(arrival, read.Quantity(stop.Block, StopFacts.ChargeTo));
+            return read.LineIfWritten(stop.Block, StopFacts.Charger) is null ? arrival : Math.Max(arrival, Math.Min(1, read.Quantity(stop.Block, StopFacts.ChargeTo)));
         }
 
-        return read.LineIfWritten(stop.Block, StopFacts.RefuelTo) is { } refuel
-            ? Math.Max(arrival, Share(read, stop.Trip.Rig, refuel.MeasureOf(Signature.ValueRole)!))
+        return read.LineIfWritten(stop.Block, StopFacts.RefuelTo)?.MeasureOf(Signature.ValueRole) is { } refuel
+            ? Math.Max(arrival, Math.Min(1, Share(read, stop.Trip.Rig, refuel)))
             : arrival;
     });
 
@@ -58,19 +90,22 @@ internal static class Charge
     public static double Share(Reader read, RigStudy rig, Measure level) =>
         level.Kind == QuantityKinds.Volume ? level.Value / read.Get(Drives.TankVolume, rig) : level.Value;
 
-    private static double First(Reader read, TripStudy trip)
+    private static double First(Reader read, TripStudy trip) =>
+        Drives.Engine(trip.Rig) is null ? read.Quantity(trip.Block, TripFacts.StartCharge)
+        : read.Line(trip.Block, TripFacts.StartFuel)?.MeasureOf(Signature.ValueRole) is { } level ? Share(read, trip.Rig, level)
+        : double.NaN;
+
+    /// <summary>Each stretch's share of the whole.</summary>
+    private static IEnumerable<double> TakenBy(Reader read, LegSubject leg, DrivenLeg driven)
     {
-        if (Drives.Battery(trip.Rig) is not null)
+        var (rig, load) = (leg.Trip.Rig, read.Get(Driving.Load, leg));
+        if (Drives.Engine(rig) is null)
         {
-            return read.Quantity(trip.Block, TripFacts.StartCharge);
+            var (battery, whole) = (Drives.BatteryIn(read, rig, driven.Temperature), Drives.UsableEnergy(read, rig));
+            return driven.Stretches.Select(stretch => battery.Over(load, stretch).Battery / whole);
         }
 
-        if (Drives.Engine(trip.Rig) is null)
-        {
-            return read.NotApplicable();
-        }
-
-        Fact? line = read.Line(trip.Block, TripFacts.StartFuel);
-        return line?.MeasureOf(Signature.ValueRole) is { } level ? Share(read, trip.Rig, level) : double.NaN;
+        var (engine, fuel, tank) = (read.Get(Drives.Combustion, rig), Drives.FuelOf(read, rig), read.Get(Drives.TankVolume, rig));
+        return engine is null ? [] : driven.Stretches.Select(stretch => engine.Over(load, stretch).Volume(fuel) / tank);
     }
 }

@@ -2,16 +2,20 @@ using RigLang.Analysis.Results.Road;
 using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
 using RigLang.Mechanics;
+using RigLang.Model.Binding;
 using RigLang.Model.Facts;
 
 namespace RigLang.Analysis.Results.Trips;
 
-/// <summary>Charging at a stop: the vehicle's curve under the post's limits.</summary>
+/// <summary>Charging at a stop: the vehicle's curve under the post's limits. Powers are into the battery.</summary>
 internal static class Charging
 {
-    // Voltage of a pack, empty to full, where a post limits the current: the common 400 V class (our choice).
-    private const double EmptyVoltage = 340;
-    private const double FullVoltage = 410;
+    // A pack's voltage rises by about a fifth from empty to full; the fact says the middle (our choice).
+    private const double EmptyShare = 0.9;
+    private const double FullShare = 1.1;
+
+    /// <summary>Where the vehicle's points end short of full, a tenth of the highest power is left at full (our choice).</summary>
+    private const double LeftAtFull = 0.1;
 
     /// <summary>What the battery takes over its charge.</summary>
     public static Computation<StopSubject, ChargingCurve?> Curve { get; } = new("charging curve at the stop", (read, stop) =>
@@ -23,12 +27,10 @@ internal static class Charging
         }
 
         var power = post.MeasureOf("power")!.Value;
-        var points = read.Lines(battery, ElectricFacts.ChargePoint)
-            .Select(point => new ChargePoint(point.MeasureOf("charge")!.Value, point.MeasureOf("power")!.Value)).OrderBy(point => point.Charge).ToArray();
+        var points = Points(read, battery);
         if (post.WordOf("kind") == "ac")
         {
-            var aboard = read.Quantity(battery, ElectricFacts.AcPower);
-            var level = ChargingCurve.Level(Math.Min(power, aboard) * Efficiency(read, stop));
+            var level = ChargingCurve.Level(Math.Min(power, read.Quantity(battery, ElectricFacts.AcPower)) * Efficiency(read, stop));
             return points.Length == 0 ? level : ChargingCurve.Through(points).LimitedBy(level);
         }
 
@@ -38,11 +40,11 @@ internal static class Charging
             return null;
         }
 
-        var curve = ChargingCurve.Through(points).LimitedTo(power);
+        var curve = ChargingCurve.Through(ToFull(read, stop, battery, points)).LimitedTo(power * Efficiency(read, stop));
         if (read.QuantityIfKnown(stop.Block, StopFacts.ChargerCurrent) is { } current)
         {
-            read.StandIn(battery, ElectricFacts.ChargePoint);
-            curve = curve.LimitedToCurrent(current, EmptyVoltage, FullVoltage);
+            var voltage = read.Quantity(battery, ElectricFacts.BatteryVoltage);
+            curve = curve.LimitedToCurrent(current, EmptyShare * voltage, FullShare * voltage);
         }
 
         return curve;
@@ -50,13 +52,14 @@ internal static class Charging
 
     /// <summary>J into the battery.</summary>
     public static Computation<StopSubject, double> Energy { get; } = new("energy charged", (read, stop) =>
-        read.Get(Curve, stop) is null ? double.NaN : (read.Get(Charge.AfterStop, stop) - read.Get(Charge.AtEnd, stop.Leg)) * Drives.UsableEnergy(read, stop.Trip.Rig));
+        read.Get(Curve, stop) is null ? double.NaN : (read.Get(Charge.AfterStop, stop) - OnPlug(read, stop)) * Drives.UsableEnergy(read, stop.Trip.Rig));
+
+    /// <summary>J by the post's meter.</summary>
+    public static Computation<StopSubject, double> Bought { get; } = new("energy from the post", (read, stop) => read.Get(Energy, stop) / Efficiency(read, stop));
 
     /// <summary>s on the plug.</summary>
     public static Computation<StopSubject, double> Time { get; } = new("time charging", (read, stop) =>
-        read.Get(Curve, stop) is { } curve
-            ? curve.Time(Drives.UsableEnergy(read, stop.Trip.Rig), Math.Max(0, read.Get(Charge.AtEnd, stop.Leg)), read.Get(Charge.AfterStop, stop))
-            : double.NaN);
+        read.Get(Curve, stop)?.Time(Drives.UsableEnergy(read, stop.Trip.Rig), OnPlug(read, stop), read.Get(Charge.AfterStop, stop)) ?? double.NaN);
 
     /// <summary>Post to battery, as written or by the kind of post.</summary>
     public static double Efficiency(Reader read, StopSubject stop)
@@ -73,5 +76,30 @@ internal static class Charging
 
         read.StandIn(battery, ElectricFacts.ChargeEfficiency);
         return read.LineIfWritten(stop.Block, StopFacts.Charger)?.WordOf("kind") == "ac" ? BatteryDefaults.AcChargeEfficiency : BatteryDefaults.DcChargeEfficiency;
+    }
+
+    /// <summary>The <c>charge-point</c> lines by their charge. Of two for one charge the lower counts.</summary>
+    public static ChargePoint[] Points(Reader read, Block battery) =>
+    [
+        .. read.Lines(battery, ElectricFacts.ChargePoint).Select(point => new ChargePoint(point.MeasureOf("charge")!.Value, point.MeasureOf("power")!.Value))
+            .GroupBy(point => point.Charge).Select(group => group.MinBy(point => point.Power)).OrderBy(point => point.Charge),
+    ];
+
+    /// <summary>A car that was flat when it rolled up to the post is charged from empty.</summary>
+    private static double OnPlug(Reader read, StopSubject stop) => Math.Max(0, read.Get(Charge.AtEnd, stop.Leg));
+
+    /// <summary>
+    /// Below the first point the power stays as it is there; beyond the last it falls straight to a tenth of the highest. Whatever lies outside the points and is
+    /// charged through is marked.
+    /// </summary>
+    private static ChargePoint[] ToFull(Reader read, StopSubject stop, Block battery, ChargePoint[] points)
+    {
+        var last = points[^1];
+        if (read.Get(Charge.AfterStop, stop) > last.Charge || OnPlug(read, stop) < points[0].Charge)
+        {
+            read.StandIn(battery, ElectricFacts.ChargePoint);
+        }
+
+        return last.Charge < 1 ? [.. points, new ChargePoint(1, Math.Min(last.Power, LeftAtFull * points.Max(point => point.Power)))] : points;
     }
 }

@@ -9,43 +9,65 @@ namespace RigLang.Analysis.Results.Trips;
 /// <summary>Time along a trip, in seconds since departure; as moments where the trip says when it departs.</summary>
 public static class Clock
 {
+    // No trip takes a century, and the calendar has more than that left.
+    private const double Longest = 100 * 365.25 * 86_400;
+
     internal static Computation<LegSubject, double> LegTime { get; } = new("time of the leg", (read, leg) =>
-    {
-        var delay = read.QuantityIfKnown(leg.Leg, LegFacts.Delay) ?? 0;
-        var driven = leg.Study.Compute(Driving.Driven, leg);
-        // Without climb and descent the way is still as long, and power isn't asked for.
-        return delay + (driven.Missing is null ? read.Get(Driving.Driven, leg).Time : Driving.WayOf(leg).Distance(read) / read.Get(Driving.Wish, leg));
-    });
+        read.Get(Driving.MovingTime, leg) + (read.QuantityIfKnown(leg.Leg, LegFacts.Delay) ?? 0));
 
     internal static Computation<LegSubject, double> Departure { get; } = new("departure", (read, leg) =>
         leg.Before is not { } before ? 0 : before.Stop is { } stop ? read.Get(StopEnd!, stop) : read.Get(Arrival!, before));
 
-    internal static Computation<LegSubject, double> Arrival { get; } = new("arrival", (read, leg) => read.Get(Departure, leg) + read.Get(LegTime, leg));
+    internal static Computation<LegSubject, double> Arrival { get; } = new("arrival", (read, leg) =>
+    {
+        leg.Trip.Walk(Arrival!, leg);
+        return read.Get(Departure, leg) + read.Get(LegTime, leg);
+    });
 
     /// <summary>The latest of: pause over, charging done with plugging and uncoupling, the time of <c>until</c>.</summary>
     internal static Computation<StopSubject, double> StopEnd { get; } = new("end of the stop", (read, stop) =>
     {
         var arrival = read.Get(Arrival, stop.Leg);
-        var end = arrival + (read.QuantityIfKnown(stop.Block, StopFacts.Pause) ?? 0);
-        if (stop.Block.Find(StopFacts.Charger) is not null && read.GetIfKnown(Charging.Time, stop) is { } charging)
+        var end = arrival + Math.Max(read.QuantityIfKnown(stop.Block, StopFacts.Pause) ?? 0, ChargingInAll(read, stop));
+        if (read.LineIfWritten(stop.Block, StopFacts.Until)?.Value is not MomentValue { Moment: { Clock: not null } until })
         {
-            end = Math.Max(end, arrival + read.Quantity(stop.Block, StopFacts.Connect) + (read.QuantityIfKnown(stop.Block, StopFacts.Uncouple) ?? 0) + charging);
+            return end;
         }
 
-        return read.LineIfWritten(stop.Block, StopFacts.Until)?.Value is MomentValue { Moment: var until } && Seconds(stop.Leg, until) is { } seconds ? Math.Max(end, seconds) : end;
+        if (Seconds(stop.Leg, until) is not { } seconds)
+        {
+            // Counted from the departure, and nobody says when that is.
+            read.Need(stop.Trip.Block, TripFacts.Depart);
+            return end;
+        }
+
+        return Math.Max(end, seconds);
     });
+
+    /// <summary>Uncoupling, plugging in and charging, s. Nothing to charge takes no plugging in either.</summary>
+    private static double ChargingInAll(Tracking.Reader read, StopSubject stop)
+    {
+        var uncoupling = read.QuantityIfKnown(stop.Block, StopFacts.Uncouple) ?? 0;
+        if (Road.Drives.Battery(stop.Trip.Rig) is null || stop.Block.Find(StopFacts.Charger) is null)
+        {
+            return uncoupling;
+        }
+
+        var charging = read.Get(Charging.Time, stop);
+        return charging == 0 ? uncoupling : uncoupling + read.Quantity(stop.Block, StopFacts.Connect) + charging;
+    }
 
     /// <summary>The moment so many seconds after departure, by the clock in force at the end of that leg's stop or, with <paramref name="onArrival"/>, on its arrival; null where the trip says no departure.</summary>
     public static Moment? At(LegSubject leg, double seconds, bool onArrival)
     {
-        if (DepartureOf(leg.Trip) is not { } start || !double.IsFinite(seconds))
+        if (DepartureOf(leg.Trip) is not { } start || !(Math.Abs(seconds) < Longest))
         {
             return null;
         }
 
         var offset = OffsetAt(leg, onArrival);
         var shift = start.Offset is { } first && offset is { } now ? now - first : TimeSpan.Zero;
-        return (start with { Offset = offset ?? start.Offset }).Plus(TimeSpan.FromSeconds(seconds) + shift);
+        return (start with { Offset = offset }).Plus(TimeSpan.FromSeconds(Math.Round(seconds)) + shift);
     }
 
     /// <summary>When the trip departs.</summary>
@@ -64,17 +86,10 @@ public static class Clock
         return (local - (start.Offset is { } first && offset is { } now ? now - first : TimeSpan.Zero)).TotalSeconds;
     }
 
-    /// <summary>The offset that the clock shows: the last <c>local-time</c> up to there, else that of departure.</summary>
-    private static TimeSpan? OffsetAt(LegSubject leg, bool onArrival)
-    {
-        for (var at = leg; at is not null; at = at.Before)
-        {
-            if ((at != leg || !onArrival) && at.Stop?.Block.Find(StopFacts.LocalTime)?.Value is OffsetValue { Offset: var offset })
-            {
-                return offset;
-            }
-        }
+    /// <summary>The moment at which a leg is over, as a table shows it: by the clock still in force on arrival; without a departure the time since it.</summary>
+    internal static string Write(LegSubject leg, double seconds, bool onArrival) =>
+        At(leg, seconds, onArrival) is { } moment ? moment.ToString() : QuantityWriter.WriteDuration(seconds) + " after departure";
 
-        return DepartureOf(leg.Trip)?.Offset;
-    }
+    /// <summary>The offset that the clock shows: the last <c>local-time</c> up to there, else that of departure. Nothing is counted from a clock that says none.</summary>
+    private static TimeSpan? OffsetAt(LegSubject leg, bool onArrival) => onArrival ? leg.ClockBefore : leg.ClockAfter;
 }

@@ -4,6 +4,7 @@ using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
+using RigLang.Quantities;
 
 namespace RigLang.Analysis.Results.Trips;
 
@@ -13,27 +14,57 @@ public readonly record struct Cost(double Amount, string Currency);
 /// <summary>What charging and refuelling cost by the written prices.</summary>
 public static class Costs
 {
-    /// <summary>Of a stop, by the energy that the post delivers or the fuel bought; not computed without a price.</summary>
+    /// <summary>Of a stop, by the energy that the post delivers or the fuel bought. Doesn't apply without a price, or where nothing of that sort is bought.</summary>
     public static Computation<StopSubject, Cost> OfStop { get; } = new("cost of the stop", (read, stop) =>
     {
-        if (read.LineIfWritten(stop.Block, StopFacts.Price)?.MeasureOf(Signature.ValueRole) is not { } price)
+        if (read.LineIfWritten(stop.Block, StopFacts.Price) is null || PriceOf(stop) is not { } price)
         {
             read.NotApplicable();
             return default;
         }
 
-        var rig = stop.Trip.Rig;
-        var amount = Drives.Battery(rig) is not null
-            ? read.Get(Charging.Energy, stop) / Charging.Efficiency(read, stop)
-            : (read.Get(Charge.AfterStop, stop) - read.Get(Charge.AtEnd, stop.Leg)) * read.Get(Drives.TankVolume, rig);
+        var amount = Drives.Battery(stop.Trip.Rig) is not null ? read.Get(Charging.Bought, stop) : read.Get(Refuelling.Volume, stop);
         return new Cost(amount * price.Value, price.Unit.Currency ?? "");
     });
 
     /// <summary>Of a trip, by currency; stops without a price are left out.</summary>
     public static ImmutableArray<Cost> OfTrip(TripStudy trip) =>
     [
-        .. trip.Legs.Select(leg => leg.Stop).OfType<StopSubject>().Select(stop => trip.Compute(OfStop, stop))
+        .. trip.Stops.Select(stop => trip.Compute(OfStop, stop))
             .Where(node => node.Applies && node.Missing is null && double.IsFinite(node.Value.Amount))
             .GroupBy(node => node.Value.Currency).Select(group => new Cost(group.Sum(node => node.Value.Amount), group.Key)),
     ];
+
+    /// <summary>The one currency of all prices that something is bought for; null where there is none, or several.</summary>
+    public static string? CurrencyOf(TripStudy trip)
+    {
+        string? only = null;
+        foreach (var stop in trip.Stops)
+        {
+            if (CurrencyOf(stop) is not { } currency)
+            {
+                continue;
+            }
+
+            if (only is not null && only != currency)
+            {
+                return null;
+            }
+
+            only = currency;
+        }
+
+        return only;
+    }
+
+    /// <summary>Of a stop's price; null where nothing is bought for it.</summary>
+    public static string? CurrencyOf(StopSubject stop) => stop.Trip.Compute(OfStop, stop).Applies ? PriceOf(stop)?.Unit.Currency : null;
+
+    /// <summary>The price, if it is one for what the vehicle takes.</summary>
+    private static Measure? PriceOf(StopSubject stop)
+    {
+        var price = stop.Block.Find(StopFacts.Price)?.MeasureOf(Signature.ValueRole);
+        var wanted = Drives.Battery(stop.Trip.Rig) is not null ? QuantityKinds.MoneyPerEnergy : QuantityKinds.MoneyPerVolume;
+        return price?.Kind == wanted ? price : null;
+    }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Results.Road;
 using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
@@ -7,15 +8,16 @@ using RigLang.Model.Facts;
 namespace RigLang.Analysis.Results.Trips;
 
 /// <summary>A leg driven: its stretches with the speed that was held on each, in the air that was there.</summary>
-/// <param name="Stretches">In order.</param>
-/// <param name="IsPowerShort">Somewhere the drive couldn't hold the wished speed.</param>
+/// <param name="Stretches">As the way has them.</param>
+/// <param name="SlowedLength">m on which the drive couldn't hold the wished speed.</param>
+/// <param name="SlowestSpeed">m/s, of those; NaN where the rig can't move at all.</param>
 /// <param name="Temperature">Of the air, K, on the mean.</param>
-/// <param name="EndAltitude">m.</param>
-internal sealed record DrivenLeg(IReadOnlyList<RouteSegment> Stretches, bool IsPowerShort, double Temperature, double EndAltitude)
+internal sealed record DrivenLeg(ImmutableArray<RouteSegment> Stretches, double SlowedLength, double SlowestSpeed, double Temperature)
 {
-    public double Time => Stretches.Sum(stretch => stretch.Time);
+    /// <summary>Somewhere the drive couldn't hold the wished speed.</summary>
+    public bool IsPowerShort => SlowedLength > 0;
 
-    public double Distance => Stretches.Sum(stretch => stretch.Length);
+    public double Time => Stretches.Sum(stretch => stretch.Time);
 }
 
 /// <summary>Drives a leg: speed by wish, limit and power, stretch by stretch.</summary>
@@ -24,6 +26,10 @@ internal static class Driving
     /// <summary>Nobody crawls slower in the model; where even this can't be held the leg can't be driven.</summary>
     private const double Slowest = 2;
 
+    /// <summary>A hair less than there is, so that rounding doesn't ask an engine for more than it has.</summary>
+    private const double Spared = 1 - 1e-9;
+
+    /// <summary>As written, the track's first height, where the leg before ended, else the sea, marked. m.</summary>
     public static Computation<LegSubject, double> StartAltitude { get; } = new("altitude where the leg begins", (read, leg) =>
     {
         if (read.QuantityIfKnown(leg.Leg, LegFacts.Journey.Altitude) is { } written)
@@ -33,10 +39,13 @@ internal static class Driving
 
         if (WayOf(leg).StartOfTrack is { } track)
         {
+            read.LineIfWritten(leg.Leg, LegFacts.Journey.Gpx);
             return track;
         }
 
-        if (leg.Before is { } before && read.GetIfKnown(EndAltitude!, before) is { } end)
+        leg.Trip.Walk(EndAltitude!, leg);
+        // A leg whose hills nobody tells still began somewhere.
+        if (leg.Before is { } before && (read.GetIfKnown(EndAltitude!, before) ?? read.GetIfKnown(StartAltitude!, before)) is { } end)
         {
             return end;
         }
@@ -45,17 +54,20 @@ internal static class Driving
         return 0;
     });
 
-    public static Computation<LegSubject, double> EndAltitude { get; } = new("altitude where the leg ends", (read, leg) =>
-    {
-        var pieces = WayOf(leg).Pieces(read, read.Get(StartAltitude, leg));
-        return read.Get(StartAltitude, leg) + pieces.Sum(piece => piece.Length * Slope.Sine(piece.Grade));
-    });
+    public static Computation<LegSubject, double> EndAltitude { get; } = new("altitude where the leg ends", (read, leg) => read.Get(StartAltitude, leg) + WayOf(leg).NetRise(read));
 
     /// <summary>Speed that the leg asks for where a section has none of its own, m/s: the lower of wish and limit.</summary>
     public static Computation<LegSubject, double> Wish { get; } = new("wished speed", (read, leg) =>
-        Math.Min(
-            read.QuantityIfKnown(leg.Leg, LegFacts.Journey.Speed) ?? read.Quantity(leg.Trip.Rig.Rig, RigFacts.Speed),
-            read.QuantityIfKnown(leg.Leg, LegFacts.SpeedLimit) ?? double.PositiveInfinity));
+    {
+        var own = read.QuantityIfKnown(leg.Leg, LegFacts.Journey.Speed);
+        if (own is null && leg.Leg.Find(LegFacts.Journey.Speed) is not null)
+        {
+            // Asked for with a question mark: the rig's usual speed stands in until there is an answer.
+            read.StandIn(leg.Leg, LegFacts.Journey.Speed);
+        }
+
+        return Math.Min(own ?? read.QuantityIfKnown(leg.Trip.Rig.Rig, RigFacts.Speed) ?? read.Quantity(leg.Leg, LegFacts.Journey.Speed), LimitOn(read, leg));
+    });
 
     /// <summary>The road load on the leg's surface.</summary>
     public static Computation<LegSubject, RoadLoad> Load { get; } = new("road load on the leg", (read, leg) =>
@@ -66,30 +78,64 @@ internal static class Driving
 
     public static Computation<LegSubject, DrivenLeg> Driven { get; } = new("leg driven", (read, leg) =>
     {
-        var start = read.Get(StartAltitude, leg);
-        var pieces = WayOf(leg).Pieces(read, start);
+        var (way, start) = (WayOf(leg), read.Get(StartAltitude, leg));
+        var pieces = way.Pieces(read, start);
         var weather = Weather.Of(read, leg.Leg, LegFacts.Journey, start);
-        var wish = read.Get(Wish, leg);
-        var limit = read.QuantityIfKnown(leg.Leg, LegFacts.SpeedLimit) ?? double.PositiveInfinity;
         var load = read.Get(Load, leg);
-        var power = Drives.LastingPower(read, leg.Trip.Rig);
-        var isShort = false;
-        var stretches = new List<RouteSegment>(pieces.Count);
+        var wish = pieces.All(piece => piece.Wish is not null) ? double.NaN : read.Get(Wish, leg);
+        var limit = LimitOn(read, leg);
+        var power = Drives.ClimbingPower(read, leg.Trip.Rig);
+        var left = Drives.PowerLeft(read, leg.Trip.Rig);
+        var stretches = ImmutableArray.CreateBuilder<RouteSegment>(pieces.Count);
+        double slowed = 0, slowest = double.PositiveInfinity;
         foreach (var piece in pieces)
         {
             var stretch = new RouteSegment(piece.Length, piece.Grade, Math.Min(piece.Wish ?? wish, limit), weather.DensityAt(piece.Altitude), weather.On(piece.Course));
-            var held = Held(load, stretch, power);
-            isShort |= held < stretch.Speed;
+            var held = Held(load, stretch, power * left(stretch.Density) * Spared);
+            if (!(held >= stretch.Speed))
+            {
+                slowed += piece.Length;
+                slowest = Math.Min(slowest, held);
+            }
+
             stretches.Add(stretch with { Speed = held });
         }
 
-        var end = start + pieces.Sum(piece => piece.Length * Slope.Sine(piece.Grade));
-        return new DrivenLeg(stretches, isShort, weather.TemperatureAt((start + end) / 2), end);
+        if (slowed > 0)
+        {
+            Drives.MarkPeak(read, leg.Trip.Rig);
+        }
+
+        return new DrivenLeg(stretches.MoveToImmutable(), slowed, slowest, weather.TemperatureAt(start + (way.NetRise(read) / 2)));
+    });
+
+    /// <summary>s on the move, delays left out.</summary>
+    public static Computation<LegSubject, double> MovingTime { get; } = new("time on the move", (read, leg) =>
+    {
+        // Whether power runs out rests on weather and masses. Where it doesn't, the time rests on neither, and isn't marked as estimated with them; where they
+        // aren't known at all, the way is still as long.
+        if (leg.Study.Compute(Driven, leg) is { Missing: null, Value.IsPowerShort: true })
+        {
+            return read.Get(Driven, leg).Time;
+        }
+
+        var way = WayOf(leg);
+        if (way.Form != WayForm.Sections)
+        {
+            return way.Distance(read) / read.Get(Wish, leg);
+        }
+
+        var sections = way.Sections(read);
+        var wish = sections.All(section => section.Speed is not null) ? double.NaN : read.Get(Wish, leg);
+        var limit = LimitOn(read, leg);
+        return sections.Sum(section => section.Length / Math.Min(section.Speed ?? wish, limit));
     });
 
     public static Way WayOf(LegSubject leg) => new(leg.Leg, LegFacts.Journey, leg.Track);
 
-    /// <summary>The wished speed, or the highest below it that the power holds on this grade.</summary>
+    private static double LimitOn(Reader read, LegSubject leg) => read.QuantityIfKnown(leg.Leg, LegFacts.SpeedLimit) ?? double.PositiveInfinity;
+
+    /// <summary>The wished speed, or the highest below it that the power holds on this grade; NaN where none is.</summary>
     private static double Held(RoadLoad load, RouteSegment stretch, double? power)
     {
         if (power is not { } watts || !(load.Power(stretch.Speed, stretch.Density, stretch.Wind, stretch.Grade) > watts))

@@ -10,7 +10,7 @@ namespace RigLang.Analysis.Results.Trips;
 public static class LegResults
 {
     private const string RoadLoad = "road load stretch by stretch: rolling, air in the wind and density there, grade";
-    private const string BatteryEnergy = "work at the wheels ÷ drive-efficiency − what regeneration brings back + auxiliary × time";
+    private const string BatteryEnergy = "work at the wheels ÷ drive-efficiency − what regeneration brings back + auxiliary × time on the move";
     private const string Definition = "definition";
 
     public static ResultSet<LegSubject> Set { get; } = new(ResultScope.Leg);
@@ -26,14 +26,15 @@ public static class LegResults
         (read, leg) => read.Get(Clock.LegTime, leg));
 
     public static ResultDeclaration<LegSubject> Speed { get; } = Set.Add(
-        "leg-speed", QuantityKinds.Speed, "Mean speed", "while driving, delays included",
-        "leg-distance ÷ leg-time", Definition,
-        (read, leg) => read.Get(Distance, leg) / read.Get(Time, leg));
+        "leg-speed", QuantityKinds.Speed, "Mean speed", "on the move, delays left out",
+        "leg-distance ÷ (leg-time − delay)", Definition,
+        (read, leg) => read.Get(Distance, leg) / read.Get(Driving.MovingTime, leg));
 
     public static ResultDeclaration<LegSubject> Arrival { get; } = Set.Add(
-        "arrival", QuantityKinds.Time, "Arrival", "after departure from the start",
-        "sum of leg times and stops before", Definition,
-        (read, leg) => read.Get(Clock.Arrival, leg));
+        "arrival", QuantityKinds.Time, "Arrival", "time since departure from the start; shown as date and time by the clock still in force where `depart` says when that was",
+        "sum of leg-time and of stop-time before it", Definition,
+        (read, leg) => read.Get(Clock.Arrival, leg),
+        (leg, seconds, _) => Clock.Write(leg, seconds, onArrival: true));
 
     public static ResultDeclaration<LegSubject> EnergyUsed { get; } = Set.Add(
         "energy-used", QuantityKinds.Energy, "Energy used", "out of the battery, what comes back downhill taken off",
@@ -60,6 +61,11 @@ public static class LegResults
         "what was there at the start − energy-used ÷ usable-energy, or − fuel-used ÷ tank", RoadLoad,
         (read, leg) => read.Get(Charge.AtEnd, leg));
 
+    public static ResultDeclaration<LegSubject> LowestLeft { get; } = Set.Add(
+        "lowest-left", QuantityKinds.Ratio, "Lowest on the way", "the least in the battery or the tank anywhere on the leg; on a pass less than on arrival",
+        "least of energy-left at the end of each section or stretch of the track", RoadLoad,
+        (read, leg) => Driving.WayOf(leg).IsOrdered ? read.Get(Charge.Along, leg).Lowest : read.NotApplicable());
+
     public static ResultDeclaration<LegSubject> FuelLeft { get; } = Set.Add(
         "fuel-left", QuantityKinds.Volume, "Fuel left on arrival", "in the tank at the end of the leg",
         "energy-left × tank", RoadLoad,
@@ -78,5 +84,10 @@ public static class LegResults
     public static ResultDeclaration<LegSubject> Climb { get; } = Set.Add(
         "leg-climb", QuantityKinds.Height, "Climb", "sum of all climbs; a track's heights are smoothed so that noise adds none",
         "climb; or the rising sections; or the smoothed track", "taut string within ± 4 m of the track's heights",
-        (read, leg) => read.Get(Driving.Driven, leg).Stretches.Sum(stretch => Math.Max(0, stretch.Rise)));
+        (read, leg) => Driving.WayOf(leg).Climb(read));
+
+    public static ResultDeclaration<LegSubject> Descent { get; } = Set.Add(
+        "leg-descent", QuantityKinds.Height, "Descent", "sum of all descents",
+        "descent; or the falling sections; or the smoothed track", "taut string within ± 4 m of the track's heights",
+        (read, leg) => Driving.WayOf(leg).Descent(read));
 }

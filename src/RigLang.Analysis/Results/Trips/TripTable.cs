@@ -16,6 +16,12 @@ public sealed record TripRow(LegSubject Leg, StopSubject? Stop, Node<double> Dis
 
     public Node<double>? LeavingWith { get; init; }
 
+    /// <summary>What the stop costs; null where nothing is bought for a price. <see cref="IResult.Write"/> of <see cref="StopResults.Cost"/> shows it.</summary>
+    public Node<double>? Cost { get; init; }
+
+    /// <summary>The speed wished isn't held everywhere: the drive hasn't the power.</summary>
+    public bool IsPowerShort { get; init; }
+
     /// <summary>Energy or fuel per distance, whichever the vehicle uses; null when neither.</summary>
     public Node<double>? PerDistance { get; init; }
 
@@ -42,6 +48,8 @@ public static class TripTable
             StopTime = stopTime,
             ChargeTime = leg.Stop is { } charging ? trip.Compute(StopResults.ChargeTime, charging) : null,
             LeavingWith = leg.Stop is { } leaving ? trip.Compute(StopResults.LeavingWith, leaving) : null,
+            Cost = leg.Stop is { } paid && trip.Compute(StopResults.Cost, paid) is { Applies: true } cost ? cost : null,
+            IsPowerShort = trip.Compute(Driving.Driven, leg) is { Missing: null, Value.IsPowerShort: true },
             PerDistance = perDistance?.Compute(leg),
             PerDistanceResult = perDistance,
         };

@@ -41,34 +41,44 @@ internal sealed class Weather
     public double TemperatureAt(double altitude) => temperature - (LapseRate * (altitude - start));
 
     /// <summary>kg/m³ by the altitude's standard pressure and this temperature, dry.</summary>
-    public double DensityAt(double altitude) => MoistAir.DensityAt(altitude, TemperatureAt(altitude), 0);
+    public double DensityAt(double altitude)
+    {
+        var standard = Atmosphere.AtGeometric(altitude);
+        return standard.Density * standard.Temperature / TemperatureAt(altitude);
+    }
 
-    /// <summary>Wind over a road that goes in a direction; without a known direction a wind from a bearing can't be told and counts as calm.</summary>
+    /// <summary>Wind over a road that goes in a direction, rad from north; that of a bearing is NaN where the direction isn't known.</summary>
     public Wind On(double course) => wind switch
     {
         (var speed, "head", _) => new Wind(speed, 0),
         (var speed, "tail", _) => new Wind(-speed, 0),
         (var speed, "left", _) => new Wind(0, -speed),
         (var speed, "right", _) => new Wind(0, speed),
-        (var speed, _, { } from) when !double.IsNaN(course) => Wind.OnCourse(speed, from, course),
-        _ => Wind.Calm,
+        (var speed, _, { } from) => Wind.OnCourse(speed, from, course),
+        (var speed, _, _) => new Wind(speed, 0),
     };
 
     private static (double, string?, double?) WindOf(Reader read, Block block, JourneyFacts facts)
     {
-        var line = read.LineIfWritten(block, facts.Wind);
-        if (line is null)
+        if (read.LineIfWritten(block, facts.Wind) is not { } line)
         {
+            // Calm, and how far from calm it may be.
             read.StandIn(block, facts.Wind);
-            return (0, null, null);
+            read.Figure(FigureFacts.WindSpread);
+            return (0, "head", null);
         }
 
-        var from = line.MeasureOf("from")?.Value;
-        if (from is not null && block.Find(facts.Gpx) is null)
+        var (side, from) = (line.WordOf("side"), line.MeasureOf("from")?.Value);
+        if (side is null && from is null)
+        {
+            // A speed without a direction: the worst is counted.
+            read.StandIn(block, facts.Wind);
+        }
+        else if (side is null && (block.Find(facts.Gpx) is null || !block.All(facts.Section).IsEmpty))
         {
             read.Quantity(block, facts.Heading);
         }
 
-        return (line.MeasureOf("speed")!.Value, line.WordOf("side"), from);
+        return (line.MeasureOf("speed")!.Value, side, from);
     }
 }
