@@ -43,7 +43,8 @@ public sealed class UnitChoice
     /// <param name="result">What is shown.</param>
     /// <param name="subject">What it is a result of.</param>
     /// <param name="value">SI.</param>
-    public string Write(IResult result, ISubject subject, double value) => Write(value, result.Kind);
+    public string Write(IResult result, ISubject subject, double value) =>
+        result.Kind == QuantityKinds.Money ? result.Write(subject, value, System) : Write(value, result.Kind);
 
     /// <summary>A quantity in SI.</summary>
     public string Write(double value, QuantityKind kind) =>
