@@ -49,9 +49,12 @@ sessionTest("the end of its input ends it, and it says nothing on the way", asyn
 sessionTest("the end of the editor's process ends it", async (session) => {
   const editor = spawn(process.execPath, ["--eval", "process.stdin.resume()"], { stdio: ["pipe", "ignore", "ignore"] });
   const gone = new Promise((resolve) => editor.on("exit", resolve));
-  await session.request("initialize", { processId: editor.pid, rootUri: uriOf(workspace.folder), capabilities: {} });
-  await session.notify("initialized", {});
-  editor.kill("SIGKILL");
+  try {
+    await session.request("initialize", { processId: editor.pid, rootUri: uriOf(workspace.folder), capabilities: {} });
+    await session.notify("initialized", {});
+  } finally {
+    editor.kill("SIGKILL");
+  }
   await within(gone, "the editor's process to end");
   assert.equal(typeof (await session.server.exitCode()), "number");
 });
