@@ -15,9 +15,9 @@ public static class Catalogue
     /// <summary>By sort of subject, each in the order in which it is shown.</summary>
     public static IReadOnlyList<IResult> Results { get; } =
     [
-        .. RatingResults.Set.All, .. LoadResults.Set.All, .. CargoResults.Set.All, .. RatioResults.Set.All, .. HitchResults.Set.All,
+        .. RatingResults.Set.All, .. LoadResults.Set.All, .. CargoResults.Set.All, .. RatioResults.Set.All, .. HitchResults.Set.All, .. TyreUseResult.Set.All,
         .. RoadResults.Set.All, .. StabilityResults.Set.All,
-        .. AxleResults.Set.All,
+        .. AxleResults.Set.All, .. TyreResults.Set.All,
         .. TripResults.Set.All, .. LegResults.Set.All, .. StopResults.Set.All,
         .. WeighingResults.Set.All, .. ReadingResults.Set.All,
     ];

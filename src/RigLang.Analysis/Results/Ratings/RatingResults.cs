@@ -19,7 +19,7 @@ public static class RatingResults
         "largest of each load ÷ its rating", Definition,
         (read, rig) =>
         {
-            var uses = RigRatings.Of(rig).Select(rating => UseOf(read, rating)).Where(use => !double.IsNaN(use)).ToList();
+            var uses = RigRatings.Of(rig).Where(rating => rating.CountsInUse).Select(rating => UseOf(read, rating)).Where(use => !double.IsNaN(use)).ToList();
             if (uses.Count > 0)
             {
                 return uses.Max();
@@ -41,9 +41,15 @@ public static class RatingResults
         });
 
     public static ResultDeclaration<RigStudy> TrailerCargoLeft { get; } = Set.Add(
-        "trailer-cargo-left", QuantityKinds.Mass, "Trailer may still take", "by its gross rating; its axles may say less",
-        "gross-rating − trailer-load", Definition,
-        (read, rig) => LoadResults.Trailing(read, rig, () => read.Quantity(rig.Trailer, TrailerFacts.GrossRating) - read.Get(LoadResults.TrailerLoad, rig)));
+        "trailer-cargo-left", QuantityKinds.Mass, "Trailer may still take", "by its gross rating, and by its placard if that is less; its axles may say less",
+        "gross-rating − trailer-load, or cargo-rating − trailer-cargo", Definition,
+        (read, rig) => LoadResults.Trailing(read, rig, () =>
+        {
+            var byGross = read.Quantity(rig.Trailer, TrailerFacts.GrossRating) - read.Get(LoadResults.TrailerLoad, rig);
+            return read.QuantityIfKnown(rig.Trailer, TrailerFacts.CargoRating) is { } placard && read.GetIfKnown(CargoResults.TrailerCargo, rig) is { } cargo
+                ? Math.Min(byGross, placard - cargo)
+                : byGross;
+        }));
 
     /// <summary>NaN where load or rating is unknown, or the rating doesn't apply.</summary>
     private static double UseOf(Reader read, Rating rating)
@@ -54,6 +60,7 @@ public static class RatingResults
             ResultDeclaration<AxleSubject> result when rating.Subject is AxleSubject axle => read.GetIfKnown(result, axle),
             _ => null,
         };
-        return load is { } value && read.QuantityIfKnown(rating.Owner, rating.Limit) is { } limit ? value / limit : double.NaN;
+        var use = load is { } value && read.QuantityIfKnown(rating.Owner, rating.Limit) is { } limit ? value / limit : double.NaN;
+        return rating.IsCeilingOnly && !Limits.Exceeds(use, 1) ? double.NaN : use;
     }
 }

@@ -1,6 +1,7 @@
 using RigLang.Analysis.Results.Loads;
 using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
+using RigLang.Model.Facts;
 using RigLang.Quantities;
 
 namespace RigLang.Analysis.Results.Rigs;
@@ -13,9 +14,10 @@ public static class CargoResults
     public static ResultSet<RigStudy> Set { get; } = new(ResultScope.Rig);
 
     public static ResultDeclaration<RigStudy> CargoLoad { get; } = Set.Add(
-        "cargo-load", QuantityKinds.Mass, "Occupants and cargo", "people and things in the vehicle and the tongue load, as its placard counts them (49 CFR 571.110); fuel is not cargo",
-        "items of the loads on vehicle + tongue-load", Sum,
-        (read, rig) => Loaded(read, rig, read.Get(Cargo.OccupantsAndCargo, rig) + (rig.HasTrailer ? read.Get(LoadResults.TongueLoad, rig) : 0)));
+        "cargo-load", QuantityKinds.Mass, "Occupants and cargo", "people and things in the vehicle, the hitch and the tongue load, as its placard counts them (49 CFR 571.110); fuel is not cargo",
+        "items of the loads on vehicle + mass of the hitch + tongue-load", Sum,
+        (read, rig) => Loaded(read, rig,
+            read.Get(Cargo.OccupantsAndCargo, rig) + (rig.HasHitch ? read.Quantity(rig.Hitch, HitchFacts.Mass) : 0) + (rig.HasTrailer ? read.Get(LoadResults.TongueLoad, rig) : 0)));
 
     public static ResultDeclaration<RigStudy> RoofCargo { get; } = Set.Add(
         "roof-cargo", QuantityKinds.Mass, "On the roof", "items on the roof; the rack counts too, so list it",

@@ -26,11 +26,37 @@ public static class HitchResults
         (read, rig) => Distributing(read, rig, () =>
             Hitch.Restoration(read.Get(LoadStates.Solo, rig).Front, read.Get(LoadStates.Slack, rig).Front, read.Get(LoadStates.AsDriven, rig).Front)));
 
+    public static ResultDeclaration<RigStudy> RestoredShareHeadOff { get; } = Set.Add(
+        "restored-share-head-off", QuantityKinds.Ratio, "Front axle restored, head off", "the same, counted from solo without the hitch head: what a weighing with the head off shows",
+        "(front-axle-load − front-axle-slack) ÷ (front axle solo, head off − front-axle-slack)", "SAE J2807's front axle load restoration; base is solo with the head off",
+        (read, rig) => Distributing(read, rig, () =>
+            Hitch.Restoration(read.Get(LoadStates.SoloBare, rig).Front, read.Get(LoadStates.Slack, rig).Front, read.Get(LoadStates.AsDriven, rig).Front)));
+
+    public static ResultDeclaration<RigStudy> BarUse { get; } = Set.Add(
+        "bar-use", QuantityKinds.Ratio, "Of the bars' rating", "tongue load as a share of the tongue mass that the bars are made for; the hitch's tongue-rating stands in where no bar-rating is said",
+        "tongue-load ÷ bar-rating", "definition",
+        (read, rig) => Distributing(read, rig, () =>
+        {
+            var rating = read.QuantityIfKnown(rig.Hitch, HitchFacts.BarRating);
+            if (rating is null)
+            {
+                read.StandIn(rig.Hitch, HitchFacts.BarRating);
+            }
+
+            return read.Get(LoadResults.TongueLoad, rig) / (rating ?? read.Quantity(rig.Hitch, HitchFacts.TongueRating));
+        }));
+
     public static ResultDeclaration<RigStudy> BarLift { get; } = Set.Add(
         "bar-lift", QuantityKinds.Force, "Lift at each bar", "the force with which one bar is pulled up at its end",
         "bar-couple ÷ (bars × bar-length)", Balance,
         (read, rig) => Distributing(read, rig, () =>
             Hitch.BarForce(read.Get(LoadStates.Couple, rig), read.Quantity(rig.Hitch, HitchFacts.BarLength), (int)read.Quantity(rig.Hitch, HitchFacts.Bars))));
+
+    public static ResultDeclaration<RigStudy> BallForce { get; } = Set.Add(
+        "ball-force", QuantityKinds.Force, "Force on the ball itself", "more than the net load: the ball holds the bars down besides",
+        "ball-load × g + bars × bar-lift", Balance,
+        (read, rig) => Distributing(read, rig, () =>
+            Hitch.ForceOnBall(read.Get(LoadStates.AsDriven, rig).Ball, read.Get(BarLift, rig), (int)read.Quantity(rig.Hitch, HitchFacts.Bars))));
 
     public static ResultDeclaration<RigStudy> TrailerAxleGain { get; } = Set.Add(
         "trailer-axle-gain", QuantityKinds.Mass, "Put on the trailer's axles", "what the bars move to the trailer's axles",
@@ -82,6 +108,12 @@ public static class HitchResults
         "vehicle-pitch", QuantityKinds.Angle, "Vehicle nose-up by", "against the state in which it was weighed",
         "(rear sinkage − front sinkage) ÷ wheelbase", "axle loads on their springs, small angles",
         (read, rig) => read.Get(Level.AsDriven, rig).Pitch);
+
+    public static ResultDeclaration<RigStudy> DNeeded { get; } = Set.Add(
+        "d-needed", QuantityKinds.Force, "D-value needed", "the least D-value that ball, bracket and coupling may show for this vehicle and trailer, by what their papers permit",
+        "9.81 × T × R ÷ (T + R) with both gross-ratings", "UN R55 definitions, from memory",
+        (read, rig) => LoadResults.Trailing(read, rig, () =>
+            CouplingValues.D(read.Quantity(rig.Vehicle, VehicleFacts.GrossRating), read.Quantity(rig.Trailer, TrailerFacts.GrossRating))));
 
     private static double Distributing(Reader read, RigStudy rig, Func<double> value) => rig.HasTrailer && rig.IsDistributing ? value() : read.NotApplicable();
 

@@ -32,6 +32,11 @@ public static class RatioResults
         "trailer-load ÷ (front-axle-solo + rear-axle-solo)", Definition,
         (read, rig) => read.Get(LoadResults.TrailerLoad, rig) / (read.Get(LoadResults.FrontAxleSolo, rig) + read.Get(LoadResults.RearAxleSolo, rig)));
 
+    public static ResultDeclaration<RigStudy> KerbShare { get; } = Set.Add(
+        "kerb-share", QuantityKinds.Ratio, "Trailer to kerb mass", "the loaded trailer against the vehicle's mass in running order on its papers, as European advice counts",
+        "trailer-load ÷ kerb-mass", Definition,
+        (read, rig) => LoadResults.Trailing(read, rig, () => read.Get(LoadResults.TrailerLoad, rig) / read.Quantity(rig.Vehicle, VehicleFacts.KerbMass)));
+
     public static ResultDeclaration<RigStudy> FrontAxleChange { get; } = Set.Add(
         "front-axle-change", QuantityKinds.Ratio, "Front axle against solo", "what coupling takes from the front axle, as a share of its solo load; steering and front brakes live on it",
         "(front-axle-load − front-axle-solo) ÷ front-axle-solo", Definition,
