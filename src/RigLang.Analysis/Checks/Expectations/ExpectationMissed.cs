@@ -19,11 +19,27 @@ public sealed class ExpectationMissed : RigCheck
         Summary = "A result is not what an `expect` line of the declaration says.",
         Why = "An expectation is a test that you wrote yourself: a set-up proven on the scale, a reserve that you won't go below.",
         Bad = """
+            vehicle pick-up
+                wheelbase 157 in
+                axle front
+                    carries 4420 lb
+                axle rear
+                    carries 3060 lb
+                aboard nothing
+
             rig tour
                 vehicle pick-up
-                expect rear-axle-load < 100 lb
+                expect rear-axle-load < 3000 lb
             """,
         Good = """
+            vehicle pick-up
+                wheelbase 157 in
+                axle front
+                    carries 4420 lb
+                axle rear
+                    carries 3060 lb
+                aboard nothing
+
             rig tour
                 vehicle pick-up
                 expect rear-axle-load < 6000 lb
