@@ -13,6 +13,8 @@ internal static class CommandTree
         {
             CheckCommand.Create(terminal),
             ShowCommand.Create(terminal),
+            ExplainCommand.Create(terminal),
+            FormatCommand.Create(terminal),
         };
         foreach (var option in root.Options)
         {
