@@ -51,5 +51,8 @@ public sealed class Cli : IDisposable
 /// <summary>What a run came to.</summary>
 public sealed record Run(int Code, string Out, string Error)
 {
+    /// <summary>The output as one line with single blanks, for words that may be broken anywhere.</summary>
+    public string Flat => string.Join(' ', Out.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
     public IEnumerable<string> Lines => Out.Split('\n');
 }

@@ -47,7 +47,7 @@ internal static class RigVerdict
         }
 
         var estimated = range.IsEstimated ? " (estimated)" : "";
-        return $"{Cells.Tied(units.Write(per.Result, rig, per.Node.Value))} and {Cells.Tied(units.Brief(range.Value, RoadResults.LevelRange.Kind))} from full to empty, level and calm at {Cells.Tied(speed.Text)}{estimated}";
+        return $"{Cells.Tied(units.Write(per.Result, rig, per.Node.Value))} and {Cells.Tied(units.Brief(RoadResults.LevelRange, rig, range.Value))} from full to empty, level and calm at {Cells.Tied(speed.Text)}{estimated}";
     }
 
     private static Piece[] Limits(RigStudy rig, UnitChoice units)

@@ -52,6 +52,12 @@ internal sealed class TripOverview
         }
 
         table.Print(print);
+        PrintWhole(print);
+        foreach (var row in TripTable.Of(trip).Where(row => row.IsPowerShort))
+        {
+            print.Wrapped(4, $"  {row.Leg.PlaceName}: the speed wished isn't held everywhere, the drive hasn't the power");
+        }
+
         if (reasons.Count > 0)
         {
             print.Wrapped(4, "  ? ", reasons[0], reasons.Count > 1 ? $"; and {reasons.Count - 1} more" : "");
@@ -60,6 +66,20 @@ internal sealed class TripOverview
         if (isEstimated)
         {
             print.Wrapped(4, $"  {Estimated} rests on estimates: ", Cells.Tied($"riglang show trip {trip.Parts.Trip.Name}"), " lists them");
+        }
+    }
+
+    private void PrintWhole(Printout print)
+    {
+        var parts = new (IResult Result, string Phrase)[]
+        {
+            (TripResults.TotalDistance, "{0}"), (TripResults.DrivingTime, "{0} of driving"), (TripResults.StandingTime, "{0} standing"), (TripResults.TotalCost, "{0}"), (TripResults.LeastLeft, "never below {0}"),
+        };
+        var words = parts.Select(part => (part.Phrase, part.Result, Node: part.Result.Compute(trip)!)).Where(part => part.Node.IsComputed)
+            .Select(part => string.Format(null, part.Phrase, Cells.Tied(units.Brief(part.Result, trip, part.Node.Value)))).ToList();
+        if (words.Count > 0)
+        {
+            print.Wrapped(4, "  in all ", string.Join(", ", words));
         }
     }
 
@@ -84,7 +104,7 @@ internal sealed class TripOverview
         }
 
         isEstimated |= node.IsEstimated;
-        return (node.IsEstimated ? Estimated : "") + units.Brief(node.Value, result.Kind);
+        return (node.IsEstimated ? Estimated : "") + units.Brief(result, node.Subject, node.Value);
     }
 
     /// <summary>The date stands there only when it isn't the day of the row above.</summary>

@@ -1,4 +1,3 @@
-using RigLang.Analysis.Results;
 using RigLang.Analysis.Results.Trips;
 using RigLang.Analysis.Studies;
 
@@ -10,23 +9,19 @@ internal static class TripSheet
     public static IEnumerable<Section> Sections(TripStudy trip, UnitChoice units)
     {
         yield return ResultRows.Of("The whole trip", TripResults.Set.All, trip, units);
-        foreach (var row in TripTable.Of(trip))
+        var days = trip.Compute(Days.OfTrip, trip);
+        if (days.Missing is null && days.Value.Length > 1)
         {
-            var leg = row.Leg;
-            yield return new Section(
-                $"Leg {leg.Leg.Key}{Named(leg.PlaceName, leg.Leg.Key)}",
-                [.. LegResults.Set.All.Select(result => With(ResultRows.Of(result, leg, units), result == LegResults.Arrival ? row.Arrives?.ToString() : null)).OfType<Row>()]);
+            yield return new Section("Driving by day", [.. days.Value.Select(day => new Row($"{day.Date:yyyy-MM-dd}", units.Write(day.Driving, Quantities.QuantityKinds.Time)))]);
+        }
+
+        foreach (var leg in trip.Legs)
+        {
+            yield return ResultRows.Of($"Leg {leg.Leg.Key}{(leg.PlaceName == leg.Leg.Key ? "" : $"  {leg.PlaceName}")}", LegResults.Set.All, leg, units);
             if (leg.Stop is { } stop)
             {
-                yield return new Section(
-                    $"Stop {stop.Block.Key}",
-                    [.. StopResults.Set.All.Select(result => With(ResultRows.Of(result, stop, units), result == StopResults.StopTime && row.Leaves is { } leaves ? $"leaves {leaves}" : null)).OfType<Row>()]);
+                yield return ResultRows.Of($"Stop {stop.Block.Key}", StopResults.Set.All, stop, units);
             }
         }
     }
-
-    private static string Named(string place, string key) => place == key ? "" : $"  {place}";
-
-    private static Row? With(Row? row, string? remark) =>
-        row is null || remark is null ? row : row with { Remark = row.Remark.Length == 0 ? remark : $"{remark}, {row.Remark}" };
 }

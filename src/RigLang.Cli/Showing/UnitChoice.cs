@@ -9,6 +9,7 @@ namespace RigLang.Cli.Showing;
 public sealed class UnitChoice
 {
     private const double LargeEnough = 20;
+    private const int MostDecimals = 6;
 
     private readonly Dictionary<QuantityKind, Unit> written;
 
@@ -43,18 +44,30 @@ public sealed class UnitChoice
     /// <param name="result">What is shown.</param>
     /// <param name="subject">What it is a result of.</param>
     /// <param name="value">SI.</param>
-    public string Write(IResult result, ISubject subject, double value) =>
-        result.Kind == QuantityKinds.Money ? result.Write(subject, value, System) : Write(value, result.Kind);
+    public string Write(IResult result, ISubject subject, double value) => IsPlain(result, subject, value, out var own) ? Write(value, result.Kind) : own;
 
     /// <summary>A quantity in SI.</summary>
     public string Write(double value, QuantityKind kind) =>
         written.TryGetValue(kind, out var unit) ? QuantityWriter.Write(value, unit, Decimals(kind, unit, value)) : QuantityWriter.Write(value, kind, System);
 
     /// <summary>The same for a table with little room: no digits behind the point where the number is large enough without them.</summary>
-    public string Brief(double value, QuantityKind kind)
+    public string Brief(IResult result, ISubject subject, double value)
     {
+        if (!IsPlain(result, subject, value, out var own))
+        {
+            return own;
+        }
+
+        var kind = result.Kind;
         var unit = written.GetValueOrDefault(kind) ?? kind.UnitFor(System);
         return kind.IsDuration || !(Math.Abs(unit.FromSi(value)) >= LargeEnough) ? Write(value, kind) : QuantityWriter.Write(value, unit, 0);
+    }
+
+    /// <summary>False for a result that is shown in a way of its own: a moment, money.</summary>
+    private bool IsPlain(IResult result, ISubject subject, double value, out string own)
+    {
+        own = result.Write(subject, value, System);
+        return own == QuantityWriter.Write(value, result.Kind, System);
     }
 
     /// <summary>A share has one unit, a duration is written in several, and a reciprocal unit turns more into less.</summary>
@@ -63,9 +76,19 @@ public sealed class UnitChoice
     /// <summary>As fine as the kind is shown in its own unit; a small value gets a digit more.</summary>
     private static int Decimals(QuantityKind kind, Unit unit, double value)
     {
+        if (unit == kind.Metric || unit == kind.Us)
+        {
+            return AtLeastTwo(kind.DecimalsFor(unit == kind.Metric ? DisplaySystem.Metric : DisplaySystem.Us), unit, value);
+        }
+
         var step = kind.Metric.HalfWidthToSi(Math.Pow(10, -kind.MetricDecimals), 0) / unit.HalfWidthToSi(1, 0);
-        var decimals = Math.Clamp((int)Math.Round(-Math.Log10(step) + 0.2), 0, 6);
+        return AtLeastTwo(Math.Clamp((int)Math.Round(-Math.Log10(step) + 0.2), 0, MostDecimals), unit, value);
+    }
+
+    /// <summary>A digit more for a value that would be shown with one.</summary>
+    private static int AtLeastTwo(int decimals, Unit unit, double value)
+    {
         var size = Math.Abs(unit.FromSi(value));
-        return size > 0 && double.IsFinite(size) && size < 10 * Math.Pow(10, -decimals) ? Math.Min(decimals + 1, 6) : decimals;
+        return size > 0 && size < 10 * Math.Pow(10, -decimals) ? Math.Min(decimals + 1, MostDecimals) : decimals;
     }
 }

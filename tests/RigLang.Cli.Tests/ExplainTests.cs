@@ -1,0 +1,70 @@
+using RigLang.Analysis.Checks;
+using RigLang.Analysis.Results;
+using RigLang.Model.Declaring;
+using RigLang.Quantities;
+
+namespace RigLang.Cli.Tests;
+
+public sealed class ExplainTests : IDisposable
+{
+    private readonly Cli cli = new();
+
+    public void Dispose() => cli.Dispose();
+
+    private static IReadOnlyList<string> Words =>
+    [
+        .. AnalysisChecks.Declarations.SelectMany(check => new[] { check.Code, check.Slug }),
+        .. Catalogue.Results.Select(result => result.Name),
+        .. Vocabulary.Blocks.SelectMany(block => block.Facts).SelectMany(fact => new[] { fact.Keyword, fact.FullName }).Distinct(),
+        .. UnitTable.Spellings,
+    ];
+
+    [Fact]
+    public async Task Every_word_of_the_language_is_explained_in_80_columns()
+    {
+        foreach (var word in Words)
+        {
+            var run = await cli.Run("explain", word);
+
+            run.Code.Should().Be(0, "`{0}` is a word of the language", word);
+            // The examples are somebody's files and stay as they are.
+            run.Lines.TakeWhile(line => !line.StartsWith("  reported for", StringComparison.Ordinal)).Should().OnlyContain(line => line.Length <= 80, "of `{0}`", word);
+        }
+    }
+
+    [Theory]
+    [InlineData("noseweight", "`noseweight` is called `tongue-rating` or `tongue` here.")]
+    [InlineData("GVWR", "`GVWR` is called `gross-rating` here.")]
+    public async Task A_word_used_elsewhere_leads_to_ours(string word, string answer) =>
+        (await cli.Run("explain", word)).Flat.Should().StartWith(answer);
+
+    [Fact]
+    public async Task An_unknown_word_is_answered_with_the_nearest()
+    {
+        var run = await cli.Run("explain", "axle-ratng");
+
+        run.Code.Should().Be(3);
+        run.Error.Should().Contain("Did you mean `axle-rating`?");
+    }
+
+    [Fact]
+    public async Task A_check_is_explained_with_the_way_to_accept_it_if_there_is_one()
+    {
+        (await cli.Run("explain", "RL901")).Out.Should().Contain("allow expectation-missed because");
+        (await cli.Run("explain", "unknown-check")).Out.Should().NotContain("or accept");
+    }
+
+    [Theory]
+    [InlineData("checks", "RL901 expectation-missed")]
+    [InlineData("facts", "wheelbase")]
+    [InlineData("results", "tongue-ratio")]
+    [InlineData("units", "lbf")]
+    public async Task Lists_all_of_a_sort(string sort, string one)
+    {
+        var run = await cli.Run("explain", "--list", sort);
+
+        run.Code.Should().Be(0);
+        run.Out.Should().Contain(one);
+        run.Lines.Should().OnlyContain(line => line.Length <= 80);
+    }
+}
