@@ -72,7 +72,8 @@ internal static class RigVerdict
         var limit = units.Write(line.Limit!.Value, line.Limit.Kind);
         var load = units.Write(line.Rating.Load, line.Load.Subject, line.Load.Value);
         var unit = limit[(limit.LastIndexOf(' ') + 1)..];
-        return $"{(load.EndsWith(" " + unit, StringComparison.Ordinal) ? load[..^(unit.Length + 1)] : load)} of {limit}";
+        var number = load.EndsWith(" " + unit, StringComparison.Ordinal) ? load[..^(unit.Length + 1)] : load;
+        return $"{number} of {limit}{(line.IsEstimated ? " (estimated)" : "")}";
     }
 
     private static string Lower(string title) => char.ToLowerInvariant(title[0]) + title[1..];

@@ -1,5 +1,4 @@
 using RigLang.Analysis.Results;
-using RigLang.Analysis.Results.Axles;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Analysis.Results.Rigs;
 using RigLang.Analysis.Results.Road;
@@ -17,7 +16,7 @@ internal static class RigSheet
     [
         ("Loads", LoadResults.Set.All),
         ("What may still be loaded", [RatingResults.PayloadLeft, RatingResults.TrailerCargoLeft, .. CargoResults.Set.All]),
-        ("Ratios", [RatingResults.RatingUse, .. RatioResults.Set.All]),
+        ("Ratios", [RatingResults.RatingUse, .. TyreUseResult.Set.All, .. RatioResults.Set.All]),
         ("Hitch and level", HitchResults.Set.All),
         ("On the road", RoadResults.Set.All),
         ("Keeping straight", StabilityResults.Set.All),
@@ -33,7 +32,7 @@ internal static class RigSheet
 
         foreach (var axle in rig.Axles)
         {
-            yield return ResultRows.Of(char.ToUpperInvariant(axle.Title[0]) + axle.Title[1..], AxleResults.Set.All, axle, units);
+            yield return ResultRows.Of(char.ToUpperInvariant(axle.Title[0]) + axle.Title[1..], Catalogue.Of(ResultScope.Axle), axle, units);
         }
     }
 
@@ -46,10 +45,11 @@ internal static class RigSheet
         }
 
         var load = units.Write(line.Rating.Load, line.Load.Subject, line.Load.Value);
-        var estimated = line.Load.IsEstimated ? ", " + ResultRows.Estimated : "";
+        var estimated = line.IsEstimated ? ", " + ResultRows.Estimated : "";
         if (line.Limit is not { } limit)
         {
-            return new Row(title, "", $"{load}{estimated}; its limit is unknown: `{line.Rating.Limit.Keyword}` isn't written");
+            var why = line.LimitNode is { } node ? ResultRows.NotComputed(node) : $"`{line.Rating.Limit.Keyword}` isn't written";
+            return new Row(title, "", $"{load}{estimated}; its limit is unknown: {why}");
         }
 
         var of = $"{load} of {units.Write(limit.Value, limit.Kind)}{estimated}";

@@ -21,7 +21,7 @@ internal sealed record SubjectJson(string Kind, string Name, string? Title, Plac
 /// <param name="Room">SI; negative when over.</param>
 /// <param name="Use">Load as a share of the limit.</param>
 /// <param name="Unit">Of limit and room, in base units.</param>
-/// <param name="Estimated">Whether an estimate went into the load.</param>
+/// <param name="Estimated">Whether an estimate went into load or limit.</param>
 internal sealed record LimitJson(string Title, string Load, string Of, string LimitFact, double? Limit, double? Room, double? Use, string Unit, bool Estimated);
 
 /// <summary>A result. <c>value</c> is absent when it can't be computed, and <c>needs</c> says for want of what.</summary>

@@ -34,7 +34,7 @@ internal sealed class ShowJson(Workspace workspace, Func<FileId, string> shown)
         Finite(line.Room),
         Finite(line.Use),
         line.Rating.Load.Kind.Dimension.ToString(),
-        line.Load.IsEstimated);
+        line.IsEstimated);
 
     private ResultJson Of(IResult result, Node<double> node, UnitChoice units) => new(
         result.Name,
