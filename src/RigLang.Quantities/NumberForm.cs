@@ -1,5 +1,6 @@
 namespace RigLang.Quantities;
 
+/// <summary>The forms in which a number can be written.</summary>
 public enum NumberShape
 {
     /// <summary>"2.88", "10_400".</summary>

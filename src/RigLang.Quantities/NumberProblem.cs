@@ -1,5 +1,6 @@
 namespace RigLang.Quantities;
 
+/// <summary>What can be the matter with a number.</summary>
 public enum NumberProblemKind
 {
     /// <summary>There is no text.</summary>

@@ -1,5 +1,6 @@
 namespace RigLang.Quantities;
 
+/// <summary>How a value stands to what is usual.</summary>
 public enum Plausibility
 {
     Plausible,

@@ -1,5 +1,6 @@
 namespace RigLang.Quantities;
 
+/// <summary>What can be the matter with a quantity.</summary>
 public enum QuantityProblemKind
 {
     /// <summary>A number cannot be read; <see cref="QuantityProblem.Number"/> says why.</summary>

@@ -1,5 +1,6 @@
 namespace RigLang.Quantities;
 
+/// <summary>What can be the matter with a unit.</summary>
 public enum UnitProblemKind
 {
     /// <summary>There is no text.</summary>
