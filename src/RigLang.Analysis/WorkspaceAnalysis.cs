@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using RigLang.Analysis.Checks;
+using RigLang.Analysis.Checks.Trips;
 using RigLang.Analysis.Checks.Weighings;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Binding;
@@ -95,6 +96,7 @@ public sealed class WorkspaceAnalysis
             {
                 DeclarationCheck any => any.Run(Workspace, declaration),
                 RigCheck rig when declaration.Kind == DeclarationKind.Rig => rig.Run(Rig(declaration)),
+                TripCheck trip when declaration.Kind == DeclarationKind.Trip && Trip(declaration) is { } study => trip.Run(study),
                 WeighingCheck weighing when declaration.Kind == DeclarationKind.Weighing && Weighing(declaration) is { } study => weighing.Run(study),
                 _ => [],
             };

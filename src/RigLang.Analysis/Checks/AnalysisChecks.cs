@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Declarations;
 using RigLang.Analysis.Checks.Expectations;
+using RigLang.Analysis.Checks.Trips;
 using RigLang.Analysis.Checks.Weighings;
 using RigLang.Model.Checks;
 using RigLang.Syntax.Checks;
@@ -15,6 +16,7 @@ public static class AnalysisChecks
     [
         new UnknownReference(),
         new ExpectationMissed(),
+        .. TripChecks.All,
         .. WeighingChecks.All,
     ];
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RigLang.Analysis.Results.Road;
 using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
@@ -110,6 +111,9 @@ public sealed class LegSubject : ISubject
 
     /// <summary>The track that the leg names; null where it names none, or it can't be read.</summary>
     public Track? Track => Gpx?.Reading.Track;
+
+    /// <summary>The track, measured.</summary>
+    public TrackProfile? Profile => Track is { } track ? TrackProfile.Of(track) : null;
 
     /// <summary>What its <c>gpx</c> line names; null where it has none.</summary>
     public TrackFile? Gpx => Trip.Parts.Tracks.GetValueOrDefault(Leg.Key);

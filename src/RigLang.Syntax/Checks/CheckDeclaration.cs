@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace RigLang.Syntax.Checks;
 
 /// <summary>
@@ -25,6 +27,9 @@ public sealed record CheckDeclaration
 
     /// <summary>The same, mended.</summary>
     public required string Good { get; init; }
+
+    /// <summary>Other files that the two examples name, such as tracks; they lie in the same folder.</summary>
+    public ImmutableArray<(string Path, string Text)> Beside { get; init; } = [];
 
     /// <summary>What to do about it.</summary>
     public required string Fix { get; init; }

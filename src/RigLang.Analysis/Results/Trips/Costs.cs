@@ -60,6 +60,14 @@ public static class Costs
     /// <summary>Of a stop's price; null where nothing is bought for it.</summary>
     public static string? CurrencyOf(StopSubject stop) => stop.Trip.Compute(OfStop, stop).Applies ? PriceOf(stop)?.Unit.Currency : null;
 
+    /// <summary>Of a stop or a trip; null of anything else.</summary>
+    internal static string? CurrencyIn(ISubject subject) => subject switch
+    {
+        StopSubject stop => CurrencyOf(stop),
+        TripStudy trip => CurrencyOf(trip),
+        _ => null,
+    };
+
     /// <summary>The price, if it is one for what the vehicle takes.</summary>
     private static Measure? PriceOf(StopSubject stop)
     {

@@ -66,6 +66,11 @@ public static class LegResults
         "least of energy-left at the end of each section or stretch of the track", RoadLoad,
         (read, leg) => Driving.WayOf(leg).IsOrdered ? read.Get(Charge.Along, leg).Lowest : read.NotApplicable());
 
+    public static ResultDeclaration<LegSubject> ReserveRoom { get; } = Set.Add(
+        "reserve-room", QuantityKinds.Ratio, "Above the reserve", "what is left on arrival beyond the trip's reserve, as a share of the whole; negative is what is lacking",
+        "energy-left − reserve; a reserve that is a distance counts at this leg's pace", Definition,
+        (read, leg) => TripResults.ReserveShare(read, leg) is { } reserve ? read.Get(EnergyLeft, leg) - reserve : read.NotApplicable());
+
     public static ResultDeclaration<LegSubject> FuelLeft { get; } = Set.Add(
         "fuel-left", QuantityKinds.Volume, "Fuel left on arrival", "in the tank at the end of the leg",
         "energy-left × tank", RoadLoad,

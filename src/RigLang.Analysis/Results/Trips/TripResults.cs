@@ -59,15 +59,16 @@ public static class TripResults
         trip.Compute(LeastLeft, trip).IsComputed ? trip.Legs.MinBy(leg => trip.Compute(Charge.Along, leg).Value.Lowest) : null;
 
     /// <summary>The reserve as a share of battery or tank; a reserve written as a distance counts at the pace of the leg that ends there.</summary>
-    internal static double? ReserveShare(Reader read, TripStudy trip, LegSubject leg)
+    internal static double? ReserveShare(Reader read, LegSubject leg)
     {
-        if (read.LineIfWritten(trip.Block, TripFacts.Reserve)?.MeasureOf(Model.Declaring.Signature.ValueRole) is not { } reserve)
+        if (read.LineIfWritten(leg.Trip.Block, TripFacts.Reserve)?.MeasureOf(Model.Declaring.Signature.ValueRole) is not { } reserve)
         {
             return null;
         }
 
+        // A leg that gives more than it takes has a range without end.
         return reserve.Kind == QuantityKinds.Distance
-            ? read.Get(Charge.Taken, leg) * reserve.Value / read.Get(LegResults.Distance, leg)
-            : Charge.Share(read, trip.Rig, reserve);
+            ? Math.Max(0, read.Get(Charge.Taken, leg)) * reserve.Value / read.Get(LegResults.Distance, leg)
+            : Charge.Share(read, leg.Trip.Rig, reserve);
     }
 }

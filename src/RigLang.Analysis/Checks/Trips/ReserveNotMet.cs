@@ -1,0 +1,71 @@
+using RigLang.Analysis.Results.Trips;
+using RigLang.Analysis.Studies;
+using RigLang.Model.Binding;
+using RigLang.Model.Facts;
+using RigLang.Quantities;
+using RigLang.Syntax.Checks;
+
+namespace RigLang.Analysis.Checks.Trips;
+
+/// <summary>A place is reached with less than the reserve.</summary>
+public sealed class ReserveNotMet : TripCheck
+{
+    public override CheckDeclaration Declaration { get; } = new()
+    {
+        Code = "RL701",
+        Slug = "reserve-not-met",
+        Severity = Severity.Warning,
+        Summary = "A place is reached with less than the reserve.",
+        Why = "The reserve is for what no plan knows: a closed charger, a detour, a headwind all day.",
+        Bad = TripExample.Electric("""
+            trip out
+                rig solo
+                start home
+                start-charge 60 %
+                reserve 20 %
+                leg coast
+                    distance 190 km
+                    climb 0 m
+            """),
+        Good = TripExample.Electric("""
+            trip out
+                rig solo
+                start home
+                start-charge 95 %
+                reserve 20 %
+                leg coast
+                    distance 190 km
+                    climb 0 m
+            """),
+        Fix = "Leave the place before with more, drive slower, or stop on the way.",
+    };
+
+    public override IEnumerable<Finding> Run(TripStudy trip)
+    {
+        foreach (var leg in trip.Legs)
+        {
+            var room = trip.Compute(LegResults.ReserveRoom, leg);
+            var left = trip.Compute(LegResults.EnergyLeft, leg);
+            // An empty battery or tank has a finding of its own.
+            if (!room.IsComputed || !Limits.FallsBelow(room.Value, 0) || !(left.Value >= 0))
+            {
+                continue;
+            }
+
+            var reserve = trip.Block.Find(TripFacts.Reserve)!;
+            yield return Report(
+                trip, PlaceOf(leg),
+                $"{leg.PlaceName} is reached with {Percent(left.Value)} left{Mark(left)}, {Percent(-room.Value)} less than the reserve of {reserve.PlaceOf("value").Text}. {Advice(trip, leg, -room.Value)}") with
+            {
+                Related = [new Related(reserve.Place, "the reserve")],
+            };
+        }
+    }
+
+    private static string Advice(TripStudy trip, LegSubject leg, double lacking)
+    {
+        var needed = trip.Compute(Charge.AtStart, leg).Value + lacking;
+        var from = leg.Before?.PlaceName ?? trip.StartName;
+        return needed <= 1 ? $"Leave {from} with {Percent(Math.Ceiling(needed * 100) / 100)}, or drive slower." : "Even full it doesn't reach: drive slower, or stop on the way.";
+    }
+}

@@ -1,0 +1,40 @@
+using RigLang.Analysis.Studies;
+using RigLang.Model.Binding;
+using RigLang.Quantities;
+
+namespace RigLang.Analysis.Checks.Trips;
+
+/// <summary>Looks at a trip with its rig and tracks.</summary>
+public abstract class TripCheck : Check
+{
+    public abstract IEnumerable<Finding> Run(TripStudy trip);
+
+    /// <summary>A finding at a place of the trip; at its name where the line is inherited, so that it shows in the trip's own file.</summary>
+    private protected Finding Report(TripStudy trip, Place place, string message) => Report(IsOwn(trip, place) ? place : trip.Parts.Trip.Own.NamePlace, message);
+
+    /// <summary>Whether a fix may change the line: an inherited one belongs to another declaration.</summary>
+    private protected static bool IsOwn(TripStudy trip, Place place) => place.Declaration == trip.Parts.Trip.Own.Syntax;
+
+    /// <summary>Where the leg's name stands.</summary>
+    private protected static Place PlaceOf(LegSubject leg) => leg.Leg.Opener!.PlaceOf("place");
+
+    /// <summary>" (estimated)" behind a number that rests on estimates.</summary>
+    private protected static string Mark(Tracking.Node node) => node.IsEstimated ? " (estimated)" : "";
+
+    private protected static string Percent(double share) => QuantityWriter.Write(share, QuantityKinds.Ratio, DisplaySystem.Metric);
+
+    private protected static string Duration(double seconds) => QuantityWriter.WriteDuration(seconds);
+
+    /// <summary>A length along the road in the unit of the trip's author.</summary>
+    private protected static string Distance(TripStudy trip, double metres) => InUnitOf(trip, metres, QuantityKinds.Distance);
+
+    /// <summary>A speed in the unit of the trip's author.</summary>
+    private protected static string Speed(TripStudy trip, double speed) => InUnitOf(trip, speed, QuantityKinds.Speed);
+
+    private static string InUnitOf(TripStudy trip, double value, QuantityKind kind)
+    {
+        var like = trip.Block.WithInner().SelectMany(block => block.Facts).SelectMany(fact => fact.Values.Values).OfType<MeasureValue>().FirstOrDefault(written => written.Measure.Kind == kind);
+        var unit = like?.Measure.Unit ?? kind.Metric;
+        return QuantityWriter.Write(value, unit, Math.Abs(unit.FromSi(value)) >= 20 ? 0 : 1);
+    }
+}

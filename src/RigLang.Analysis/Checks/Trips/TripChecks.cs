@@ -1,0 +1,16 @@
+using RigLang.Analysis.Checks.Expectations;
+using System.Collections.Immutable;
+
+namespace RigLang.Analysis.Checks.Trips;
+
+/// <summary>The checks of a trip.</summary>
+public static class TripChecks
+{
+    public static ImmutableArray<Check> All { get; } =
+    [
+        new ReserveNotMet(), new RunsEmpty(), new LegOutOfRange(), new ChargerAboveVehicle(), new ChargeToBelowArrival(), new ArrivesLate(), new DrivingLimitExceeded(),
+        new UntilPast(), new StopOutOfPlace(), new HillsMissing(), new DistanceDisagrees(), new WayToldTwice(), new TrackUnreadable(), new TrackOdd(), new WishAboveLimit(),
+        new SpeedAbovePlate(), new RefillDoesNotFit(), new StartLevelMissing(), new CurrenciesMixed(), new PowerRunsOut(), new ClockUnclear(), new WindWithoutDirection(),
+        new ChargePointAboveFull(), new LevelAboveTank(), new TripExpectationMissed(),
+    ];
+}
