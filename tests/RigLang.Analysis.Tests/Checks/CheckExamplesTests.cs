@@ -1,4 +1,5 @@
 using RigLang.Analysis.Checks;
+using RigLang.Model.Binding;
 using RigLang.Syntax.Checks;
 
 namespace RigLang.Analysis.Tests.Checks;
@@ -11,18 +12,18 @@ public sealed class CheckExamplesTests
     [Theory]
     [MemberData(nameof(Codes))]
     public void Bad_example_provokes_the_check(string code) =>
-        Study.Findings(Check(code).Bad).Select(finding => finding.Check.Code).Should().Contain(code);
+        Found(Check(code), Check(code).Bad).Select(finding => finding.Check.Code).Should().Contain(code);
 
     [Theory]
     [MemberData(nameof(Codes))]
     public void Good_example_does_not(string code) =>
-        Study.Findings(Check(code).Good).Select(finding => finding.Check.Code).Should().NotContain(code);
+        Found(Check(code), Check(code).Good).Select(finding => finding.Check.Code).Should().NotContain(code);
 
     [Theory]
     [MemberData(nameof(Codes))]
     public void The_finding_has_words_and_a_place_in_the_file(string code)
     {
-        foreach (var finding in Study.Findings(Check(code).Bad).Where(finding => finding.Check.Code == code))
+        foreach (var finding in Found(Check(code), Check(code).Bad).Where(finding => finding.Check.Code == code))
         {
             finding.Message.Should().NotBeNullOrWhiteSpace();
             finding.Place.File.Should().Be(Study.File);
@@ -38,6 +39,8 @@ public sealed class CheckExamplesTests
         AnalysisChecks.Declarations.Select(check => check.Slug).Should().OnlyHaveUniqueItems();
         AnalysisChecks.Declarations.Should().OnlyContain(check => Enum.IsDefined(check.Family));
     }
+
+    private static IEnumerable<Finding> Found(CheckDeclaration check, string text) => Study.Of(text, [.. check.Beside]).Findings(Study.File).Remaining;
 
     private static CheckDeclaration Check(string code) => AnalysisChecks.Find(code)!;
 }
