@@ -26,7 +26,9 @@ public static class RigLangProgram
                 return ExitCodes.CouldNotRun;
             }
 
-            return await parsed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false }, cancel).ConfigureAwait(false);
+            var code = await parsed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false }, cancel).ConfigureAwait(false);
+            terminal.Flush();
+            return code;
         }
         catch (OperationCanceledException)
         {
@@ -34,7 +36,7 @@ public static class RigLangProgram
         }
         catch (IOException gone) when (gone is not FileNotFoundException)
         {
-            // The reader of our output has gone, or the disk has: nothing is wrong with the program.
+            // The disk is full, or gone: nothing is wrong with the program.
             terminal.Error.Wrapped(2, "The output can't be written: ", gone.Message);
             return ExitCodes.CouldNotRun;
         }

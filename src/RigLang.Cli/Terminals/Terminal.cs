@@ -63,26 +63,29 @@ public sealed class Terminal : IDisposable
             environment("RIGLANG_DEBUG") == "1");
     }
 
-    public void Dispose()
+    /// <summary>Brings out what is held back. Throws where the output can't be written; a reader that has gone (`riglang check | head`) is no reason to.</summary>
+    public void Flush()
     {
-        Flush(output);
-        Flush(error);
-    }
-
-    private static void Flush(Lazy<(Printout Printout, TextWriter Writer)> stream)
-    {
-        if (!stream.IsValueCreated)
+        if (output.IsValueCreated)
         {
-            return;
+            output.Value.Writer.Flush();
         }
 
+        if (error.IsValueCreated)
+        {
+            error.Value.Writer.Flush();
+        }
+    }
+
+    public void Dispose()
+    {
         try
         {
-            stream.Value.Writer.Flush();
+            Flush();
         }
         catch (IOException)
         {
-            // The reader has gone: `riglang check | head`.
+            // Told when it was first tried.
         }
     }
 
