@@ -24,6 +24,6 @@ public static class DiskPaths
         }
 
         var relative = Path.GetRelativePath(folder, file.Path).Replace('\\', '/');
-        return relative.Length < file.Path.Length ? relative : file.Path;
+        return relative.Length <= file.Path.Length ? relative : file.Path;
     }
 }
