@@ -1,0 +1,18 @@
+using RigLang.Analysis;
+using RigLang.Model.Files;
+using RigLang.Model.Linking;
+
+namespace RigLang.Editing.Workspaces;
+
+/// <summary>All that an answer is made from: one immutable state of the files and what is computed of them.</summary>
+/// <param name="Noted">Told which files' findings were asked for.</param>
+internal sealed record EditorState(WorkspaceAnalysis Analysis, FolderFiles Folders, UnitHabit Units, Action<FileId> Noted)
+{
+    public Workspace Workspace => Analysis.Workspace;
+
+    /// <summary>Every file that belongs together, those that are open first.</summary>
+    public IEnumerable<FileId> AllFiles => Workspace.OpenFiles.Order(FolderFiles.ByPath).Concat(Folders.All).Distinct();
+
+    /// <summary>Whether findings are shown of the file: it is open, or lies in the workspace's folders.</summary>
+    public bool IsWatched(FileId file) => Workspace.OpenFile(file) is not null || Folders.Covers(file);
+}
