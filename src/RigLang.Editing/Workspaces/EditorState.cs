@@ -5,10 +5,22 @@ using RigLang.Model.Linking;
 namespace RigLang.Editing.Workspaces;
 
 /// <summary>All that an answer is made from: one immutable state of the files and what is computed of them.</summary>
-/// <param name="Noted">Told which files' findings were asked for.</param>
-internal sealed record EditorState(WorkspaceAnalysis Analysis, FolderFiles Folders, UnitHabit Units, Action<FileId> Noted)
+/// <param name="noted">Told which files' findings were asked for.</param>
+internal sealed class EditorState(WorkspaceAnalysis analysis, FolderFiles folders, UnitHabit units, Action<FileId> noted)
 {
+    private RigIndex? rigs;
+
+    public WorkspaceAnalysis Analysis { get; } = analysis;
+
+    public FolderFiles Folders { get; } = folders;
+
+    public UnitHabit Units { get; } = units;
+
     public Workspace Workspace => Analysis.Workspace;
+
+    public RigIndex Rigs => rigs ??= new RigIndex(this);
+
+    public void Noted(FileId file) => noted(file);
 
     /// <summary>Every file that belongs together, those that are open first.</summary>
     public IEnumerable<FileId> AllFiles => Workspace.OpenFiles.Order(FolderFiles.ByPath).Concat(Folders.All).Distinct();

@@ -1,0 +1,34 @@
+using RigLang.Editing.Locating;
+using RigLang.Editing.Reasons;
+using RigLang.Model.Binding;
+using RigLang.Model.Linking;
+
+namespace RigLang.Editing.Hovering;
+
+/// <summary>What <c>like</c> takes over and what differs.</summary>
+internal static class LikeCard
+{
+    public static CardText Of(Spot spot, Declaration declaration)
+    {
+        var parent = declaration.Parent!;
+        var before = Lines(parent.Block).ToDictionary(line => line.Key, line => line.Fact);
+        var after = Lines(declaration.Block).ToDictionary(line => line.Key, line => line.Fact);
+        var differences = new List<string>();
+        foreach (var (key, fact) in after.Where(line => line.Value.Place.Declaration == declaration.Own.Syntax && line.Value.Declaration.Opens is null))
+        {
+            differences.Add(before.TryGetValue(key, out var old)
+                ? $"`{fact.Title}` {BlockWords.Value(fact)}, there {BlockWords.Value(old)}"
+                : $"`{fact.Title}` {BlockWords.Value(fact)}, added");
+        }
+
+        differences.AddRange(before.Where(line => !after.ContainsKey(line.Key)).Select(line => $"`{line.Value.Title}` taken away"));
+        var inherited = after.Values.Count(fact => fact.Place.Declaration != declaration.Own.Syntax);
+        return new CardText().Paragraph($"**{declaration}** is like {parent}")
+            .Paragraph(differences.Count == 0 ? $"All its {inherited} lines are those of {parent.Name}" : $"{inherited} lines are those of {parent.Name}; different are")
+            .Bullets(differences, most: 12);
+    }
+
+    private static IEnumerable<(string Key, Fact Fact)> Lines(Block block, string path = "") =>
+        block.Facts.Select((fact, index) => (Key: $"{path}/{fact.Title}" + (fact.Declaration.Repeats && fact.Declaration.KeyRoles.IsEmpty ? $"#{index}" : ""), Fact: fact))
+            .Concat(block.Blocks.SelectMany(inner => Lines(inner, $"{path}/{inner.Opener!.Title}")));
+}

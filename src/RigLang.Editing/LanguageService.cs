@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using RigLang.Analysis;
+using RigLang.Editing.Colouring;
+using RigLang.Editing.Formatting;
+using RigLang.Editing.Hovering;
+using RigLang.Editing.Locating;
+using RigLang.Editing.Navigating;
+using RigLang.Editing.Outlining;
+using RigLang.Editing.Reporting;
+using RigLang.Editing.Workspaces;
+using RigLang.Model.Files;
+using RigLang.Syntax;
+
+namespace RigLang.Editing;
+
+/// <summary>What an editor asks of one state of the files. Each question is answered in a folder of its own; here they are only handed on.</summary>
+public sealed class LanguageService : ILanguageService
+{
+    private readonly EditorState state;
+
+    internal LanguageService(EditorState state)
+    {
+        this.state = state;
+    }
+
+    /// <summary>What all answers are made from.</summary>
+    public WorkspaceAnalysis Analysis => state.Analysis;
+
+    public ImmutableArray<EditorFinding> Findings(FileId file, CancellationToken cancel) => FindingReport.Of(state, file, cancel);
+
+    public HoverCard? Hover(FileId file, LinePosition position, CancellationToken cancel) =>
+        Spot.At(state, file, position) is { } spot ? HoverBuilder.At(spot, cancel) : null;
+
+    public ImmutableArray<CompletionEntry> Complete(FileId file, LinePosition position, CancellationToken cancel) => [];
+
+    public ImmutableArray<FilePlace> Definition(FileId file, LinePosition position, CancellationToken cancel) =>
+        Spot.At(state, file, position) is { } spot ? Navigator.Definition(spot) : [];
+
+    public ImmutableArray<FilePlace> References(FileId file, LinePosition position, bool withDeclaration, CancellationToken cancel) =>
+        Spot.At(state, file, position) is { } spot ? Navigator.References(spot, withDeclaration, cancel) : [];
+
+    public ImmutableArray<OutlineEntry> Outline(FileId file, CancellationToken cancel) => state.Workspace.Find(file) is { } found ? OutlineBuilder.Of(found) : [];
+
+    public ImmutableArray<FoldStretch> Folds(FileId file, CancellationToken cancel) => state.Workspace.Find(file) is { } found ? Stretches.Folds(found) : [];
+
+    public ImmutableArray<InlayNote> InlayNotes(FileId file, LineRange range, CancellationToken cancel) => [];
+
+    public ImmutableArray<MeaningToken> MeaningTokens(FileId file, CancellationToken cancel) => state.Workspace.Link(file) is { } linked ? TokenBuilder.Of(linked, cancel) : [];
+
+    public ImmutableArray<TextReplacement> Format(FileId file, LineRange? range, CancellationToken cancel) =>
+        state.Workspace.Find(file) is { } found ? FormatEdits.Of(found, range) : [];
+
+    public ImmutableArray<EditorFix> Fixes(FileId file, LineRange range, CancellationToken cancel) => [];
+}

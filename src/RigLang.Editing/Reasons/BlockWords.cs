@@ -1,0 +1,25 @@
+using RigLang.Model.Binding;
+
+namespace RigLang.Editing.Reasons;
+
+/// <summary>Names blocks in words.</summary>
+internal static class BlockWords
+{
+    /// <summary>"vehicle van", "axle front of vehicle van"; empty for the figures that belong to nobody.</summary>
+    public static string Of(Block block)
+    {
+        var names = block.Path[(block.Path.IndexOf('#', StringComparison.Ordinal) + 1)..].Split('/', StringSplitOptions.RemoveEmptyEntries);
+        return string.Join(" of ", names.Reverse());
+    }
+
+    /// <summary>"wheelbase of vehicle van".</summary>
+    public static string Of(Block block, string fact) => Of(block) is { Length: > 0 } owner ? $"{fact} of {owner}" : fact;
+
+    /// <summary>The line behind its keyword and key, as written, with one blank between its words.</summary>
+    public static string Value(Fact line)
+    {
+        var words = line.Place.Text[line.Declaration.Keyword.Length..].Split([' ', '\t'], StringSplitOptions.RemoveEmptyEntries);
+        var text = string.Join(' ', words);
+        return line.Key.Length > 0 && text.StartsWith(line.Key, StringComparison.Ordinal) ? text[line.Key.Length..].TrimStart() : text;
+    }
+}
