@@ -5,7 +5,6 @@ using RigLang.Analysis.Tracking;
 using RigLang.Editing.Locating;
 using RigLang.Model.Binding;
 using RigLang.Model.Linking;
-using RigLang.Quantities;
 
 namespace RigLang.Editing.Reasons;
 
@@ -16,19 +15,19 @@ namespace RigLang.Editing.Reasons;
 public sealed class ReasonTree
 {
     private readonly Workspace workspace;
-    private readonly DisplaySystem system;
+    private readonly UnitChoice units;
     private readonly Dictionary<Node, Reason> known = new(ReferenceEqualityComparer.Instance as IEqualityComparer<Node>);
 
-    private ReasonTree(Workspace workspace, DisplaySystem system)
+    private ReasonTree(Workspace workspace, UnitChoice units)
     {
         this.workspace = workspace;
-        this.system = system;
+        this.units = units;
     }
 
     /// <param name="workspace">The state of the files that the node was computed in; gives the places their lines.</param>
     /// <param name="node">The computation asked about.</param>
-    /// <param name="system">For the units of results and estimates; facts keep their author's.</param>
-    public static Reason Of(Workspace workspace, Node node, DisplaySystem system) => new ReasonTree(workspace, system).Of(node);
+    /// <param name="units">For the units of results and estimates; facts keep their author's.</param>
+    public static Reason Of(Workspace workspace, Node node, UnitChoice units) => new ReasonTree(workspace, units).Of(node);
 
     private Reason Of(Node node)
     {
@@ -40,7 +39,7 @@ public sealed class ReasonTree
         // The legs of a trip hang on one another: of a very long one the far end is left out rather than the stack used up.
         ImmutableArray<Reason> because = RuntimeHelpers.TryEnsureSufficientExecutionStack() ? [.. node.Reads.Select(Of).OfType<Reason>().Distinct()] : [];
         var reason = node.Computation is IResult result
-            ? new Reason(result.Title, result.Name, Shown.Value(result, node, system), ReasonSort.Result, null, result.Formula, because)
+            ? new Reason(result.Title, result.Name, Shown.Value(result, node, units), ReasonSort.Result, null, result.Formula, because)
             : new Reason(node.Computation.Name, node.Computation.Name, "", ReasonSort.Step, null, "", because);
         known[node] = reason;
         return reason;
@@ -60,7 +59,7 @@ public sealed class ReasonTree
         var inner = read.Inner.Select(Of).OfType<Reason>().Distinct().ToImmutableArray();
         Reason Make(string fact, string value, ReasonSort sort, string note) =>
             new(BlockWords.Of(read.Block, fact), read.Fact.FullName, value, sort, place, note, inner);
-        var computed = read.Fact.Kind is { } kind && !double.IsNaN(read.Value) ? QuantityWriter.Write(read.Value, kind, system) : "";
+        var computed = read.Fact.Kind is { } kind && !double.IsNaN(read.Value) ? units.Write(read.Value, kind) : "";
         return read.Origin switch
         {
             ReadOrigin.Written => Make(read.Line!.Title, BlockWords.Value(read.Line), ReasonSort.Written, ""),

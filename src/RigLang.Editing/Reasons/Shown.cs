@@ -1,6 +1,5 @@
 using RigLang.Analysis.Results;
 using RigLang.Analysis.Tracking;
-using RigLang.Quantities;
 
 namespace RigLang.Editing.Reasons;
 
@@ -10,11 +9,12 @@ internal static class Shown
     public const string Estimated = "estimated";
 
     /// <summary>"1180 kg", or "not computed: needs `wheelbase` of vehicle van".</summary>
-    public static string Value(IResult result, Node node, DisplaySystem system) =>
-        node.IsComputed ? QuantityWriter.Write(node.Number, result.Kind, system) : NotComputed(node);
+    public static string Value(IResult result, Node node, UnitChoice units) => node.IsComputed ? units.Write(result, node.Subject, node.Number) : NotComputed(node);
 
     /// <summary>The same, marked where an estimate went into it.</summary>
-    public static string Marked(IResult result, Node node, DisplaySystem system) => Value(result, node, system) + (node is { IsComputed: true, IsEstimated: true } ? $" ({Estimated})" : "");
+    public static string Marked(IResult result, Node node, UnitChoice units) => Value(result, node, units) + Mark(node);
+
+    public static string Mark(Node node) => node is { IsComputed: true, IsEstimated: true } ? $" ({Estimated})" : "";
 
     public static string NotComputed(Node node) =>
         node.Missing is { } missing ? $"not computed: needs {missing.Words}" : node.Applies ? "not computed: the facts give no number" : "does not apply";

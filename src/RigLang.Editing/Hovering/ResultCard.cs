@@ -1,0 +1,57 @@
+using RigLang.Analysis.Results;
+using RigLang.Analysis.Tracking;
+using RigLang.Editing.Locating;
+using RigLang.Editing.Reasons;
+
+namespace RigLang.Editing.Hovering;
+
+/// <summary>A result that a line names: its value here, the formula, what it was made from and where that stands.</summary>
+internal static class ResultCard
+{
+    private const int MostFacts = 12;
+
+    public static CardText Of(Spot spot, IResult result)
+    {
+        var nodes = Subjects.At(spot, result.Scope).Select(result.Compute).OfType<Node<double>>().Where(node => node.Applies).ToList();
+        var card = new CardText();
+        if (nodes is not [var first, ..])
+        {
+            return card.Paragraph($"**{result.Title}** `{result.Name}`").Paragraph(result.Meaning).Paragraph($"= {result.Formula}").Paragraph($"Source: {result.Source}");
+        }
+
+        var units = SubjectUnits.Of(first.Subject, spot.State.Units);
+        if (nodes.Count == 1)
+        {
+            card.Paragraph($"**{result.Title}** `{result.Name}` of {first.Subject.Title}: **{Shown.Value(result, first, units)}**{Shown.Mark(first)}");
+        }
+        else
+        {
+            card.Paragraph($"**{result.Title}** `{result.Name}`").Table(nodes.Select(node => new[] { node.Subject.Title, Shown.Marked(result, node, units) }));
+        }
+
+        card.Paragraph(result.Meaning).Paragraph($"= {result.Formula}");
+        Explain(spot, card, first, units);
+        return card.Paragraph($"Source: {result.Source}");
+    }
+
+    /// <summary>Two levels: the results that it was made from, and the facts that all of it rests on.</summary>
+    private static void Explain(Spot spot, CardText card, Node node, UnitChoice units)
+    {
+        var parts = Parts(node).DistinctBy(part => (part.Result, part.Node.Subject)).ToList();
+        card.Table(parts.Select(part => new[] { part.Result.Title, Shown.Marked(part.Result, part.Node, units) }));
+        var facts = ResultLines.Facts(spot.State.Workspace, node, units, spot.File.Id).ToList();
+        card.Paragraph(facts.Count > 0 ? "From" : "").Bullets(facts, MostFacts).Paragraph(ResultLines.Estimates([node]));
+    }
+
+    /// <summary>The nearest declared results below a node; steps without a name of their own are looked through.</summary>
+    private static IEnumerable<(IResult Result, Node Node)> Parts(Node node)
+    {
+        foreach (var below in node.Reads.OfType<ComputationRead>().Select(read => read.Node))
+        {
+            if (below.Computation is IResult result)
+            {
+                yield return (result, below);
+            }
+        }
+    }
+}

@@ -1,0 +1,52 @@
+using RigLang.Analysis.Results;
+using RigLang.Analysis.Tracking;
+using RigLang.Editing.Locating;
+using RigLang.Editing.Reasons;
+using RigLang.Model.Files;
+using RigLang.Model.Linking;
+
+namespace RigLang.Editing.Hovering;
+
+/// <summary>Results and their reasons as rows and lines of a card.</summary>
+internal static class ResultLines
+{
+    private const int MostFacts = 10;
+
+    /// <summary>Title and value of each result that applies; those that lack a fact say which.</summary>
+    public static IEnumerable<string[]> Rows(IEnumerable<IResult> results, ISubject subject, UnitChoice units) =>
+        from result in results
+        let node = result.Compute(subject)
+        where node is { Applies: true }
+        select new[] { result.Title, Shown.Marked(result, node, units) };
+
+    /// <summary>What was estimated under some results, and which line would replace it.</summary>
+    public static string Estimates(IEnumerable<Node> nodes)
+    {
+        var facts = Ground.Of(nodes).Where(read => read.IsEstimated).DistinctBy(read => (read.Block.Path, read.Fact)).ToList();
+        if (facts.Count == 0)
+        {
+            return "";
+        }
+
+        var words = facts.Take(MostFacts).Select(read => $"- `{BlockWords.Of(read.Block, read.Fact.Keyword)}`: {read.Fact.Else}");
+        var more = facts.Count > MostFacts ? $"\n- and {facts.Count - MostFacts} more" : "";
+        return $"Estimated, for want of these lines\n{string.Join("\n", words)}{more}";
+    }
+
+    /// <summary>The facts a result rests on, with their lines and as their author wrote them.</summary>
+    public static IEnumerable<string> Facts(Workspace workspace, Node node, UnitChoice units, FileId seenFrom) =>
+        Ground.Of(node).Where(read => !read.IsEstimated && read.Origin != ReadOrigin.Default).Select(read => Fact(workspace, read, units, seenFrom));
+
+    private static string Fact(Workspace workspace, FactRead read, UnitChoice units, FileId seenFrom)
+    {
+        var name = BlockWords.Of(read.Block, read.Line?.Title ?? read.Fact.Keyword);
+        return (read.Origin, read.Line) switch
+        {
+            (ReadOrigin.Practice, { } line) => $"`{read.Fact.Keyword}` {Computed(read, units)}, assumed by the practice ({PlaceMap.Words(workspace, line.Place, seenFrom)})",
+            (_, { } line) => $"`{name}` {BlockWords.Value(line)} ({PlaceMap.Words(workspace, line.Place, seenFrom)})",
+            _ => $"`{name}` not known",
+        };
+    }
+
+    private static string Computed(FactRead read, UnitChoice units) => read.Fact.Kind is { } kind ? units.Write(read.Value, kind) : "";
+}

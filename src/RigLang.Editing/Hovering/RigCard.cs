@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using RigLang.Analysis.Results;
+using RigLang.Analysis.Results.Ratings;
+using RigLang.Analysis.Results.Rigs;
+using RigLang.Analysis.Results.Road;
+using RigLang.Analysis.Results.Stability;
+using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
+using RigLang.Editing.Locating;
+using RigLang.Editing.Reasons;
+using RigLang.Model.Declaring;
+using RigLang.Quantities;
+
+namespace RigLang.Editing.Hovering;
+
+/// <summary>A rig: the verdict first, then the room to each rating, loads and ratios, what was estimated, and the caution.</summary>
+internal static class RigCard
+{
+    public const string Caution =
+        "Ratings are ceilings, not aims. Weigh the real rig; the makers' and the local law's word comes first; structural work on a hitch belongs to those licensed for it.";
+
+    private static readonly ImmutableArray<IResult> Ratios =
+    [
+        RatioResults.TongueRatio, RatioResults.OverhangRatio, RatioResults.TrailerShare, RatioResults.FrontAxleChange, HitchResults.RestoredShare, RatingResults.PayloadLeft,
+        StabilityResults.Damping, RoadResults.LevelRange,
+    ];
+
+    private static readonly ImmutableArray<IResult> Loads =
+        [LoadResults.FrontAxleLoad, LoadResults.RearAxleLoad, LoadResults.TrailerAxleLoad, LoadResults.TongueLoad, LoadResults.TrailerLoad, LoadResults.TrainLoad];
+
+    public static CardText Of(Spot spot, RigStudy rig)
+    {
+        var units = SubjectUnits.Of(rig, spot.State.Units);
+        var ratings = RatingTable.Of(rig);
+        var card = new CardText().Heading($"rig {rig.Parts.Rig.Name}", rig.Parts.Rig.Title).Paragraph(Verdict(ratings));
+        card.Table(ratings.Where(line => line.IsKnown).Select(Row));
+        card.Table(ResultLines.Rows(Loads.Where(result => !ratings.Any(line => line.IsKnown && line.Rating.Load == result)), rig, units));
+        var ratios = Ratios.Select(result => (Result: result, Node: result.Compute(rig)!)).Where(pair => pair.Node.IsComputed).ToList();
+        card.Table(ratios.Select(pair => new[] { pair.Result.Title, Shown.Marked(pair.Result, pair.Node, units) }));
+        var nodes = ratings.Select(line => (Node)line.Load).Concat(ratios.Select(pair => pair.Node));
+        return card.Paragraph(ResultLines.Estimates(nodes)).Paragraph(Caution);
+    }
+
+    /// <summary>In a sentence: over, within, or not known yet and for want of what.</summary>
+    public static string Verdict(ImmutableArray<RatingLine> ratings)
+    {
+        var known = ratings.Where(line => line.IsKnown).ToList();
+        var over = known.Where(line => line.IsOver).ToList();
+        var unknown = ratings.Where(line => !line.IsKnown).ToList();
+        if (known.Count == 0)
+        {
+            return unknown.Count == 0 ? "**No rating applies.**" : $"**No verdict yet:** {Lack(unknown[0])}";
+        }
+
+        var first = over.Count > 0
+            ? $"**Over {Count(over.Count)}:** {string.Join(", ", over.Select(line => $"{Lower(line.Rating.Title)} by {Room(line)}"))}."
+            : $"**Within {(unknown.Count == 0 ? "all " : "the ")}{Count(known.Count)}{(unknown.Count == 0 ? "" : " that can be checked")}.** Closest: {Lower(known[0].Rating.Title)}, {Room(known[0])} left.";
+        return unknown.Count == 0 ? first : $"{first} Not checked: {string.Join("; ", unknown.Take(3).Select(line => $"{Lower(line.Rating.Title)}, {Lack(line)}"))}{(unknown.Count > 3 ? $"; and {unknown.Count - 3} more" : "")}.";
+    }
+
+    /// <summary>Load, limit as its author wrote it, room.</summary>
+    public static string[] Row(RatingLine line) =>
+    [
+        line.Rating.Title,
+        QuantityWriter.WriteAgainst(line.Load.Value, line.Limit!),
+        $"of {line.Limit!.Text}",
+        (line.IsOver ? $"{Room(line)} over" : $"{Room(line)} left") + (line.IsEstimated ? $" ({Shown.Estimated})" : ""),
+    ];
+
+    private static string Room(RatingLine line) => QuantityWriter.WriteLike(Math.Abs(line.Room), line.Limit!);
+
+    private static string Lack(RatingLine line) =>
+        !line.Load.IsComputed ? Shown.NotComputed(line.Load)
+        : line.LimitNode is { IsComputed: false } limit ? Shown.NotComputed(limit)
+        : $"needs `{line.Rating.Limit.Keyword}`{(BlockWords.Of(line.Rating.Owner) is { Length: > 0 } owner ? " of " + owner : "")}";
+
+    private static string Count(int count) => count == 1 ? "1 rating" : $"{count} ratings";
+
+    private static string Lower(string title) => char.ToLowerInvariant(title[0]) + title[1..];
+}

@@ -1,0 +1,37 @@
+using RigLang.Analysis.Studies;
+using RigLang.Editing.Locating;
+using RigLang.Editing.Navigating;
+using RigLang.Editing.Reasons;
+using RigLang.Model.Linking;
+
+namespace RigLang.Editing.Hovering;
+
+/// <summary>What a name stands for, seen from where it is used.</summary>
+internal static class SymbolCard
+{
+    public static CardText? Of(Spot spot, Symbol symbol, CancellationToken cancel) => symbol switch
+    {
+        DeclarationSymbol named => Find(spot, named) is { } declaration ? DeclarationCard.Of(spot, declaration, cancel) : null,
+        LocalSymbol local => Find(spot, local.Owner) is { } owner ? OfLocal(spot, local, owner) : null,
+        _ => null,
+    };
+
+    private static CardText? OfLocal(Spot spot, LocalSymbol local, Declaration owner)
+    {
+        if (LocalScope.LinesOf(owner, local.Sort).FirstOrDefault(line => LocalScope.NameOf(line) == local.Name) is not { } line)
+        {
+            return null;
+        }
+
+        var block = owner.Block.WithInner().FirstOrDefault(block => ReferenceEquals(block.Opener, line));
+        if (block is not null && BlockCard.Of(spot, owner, block) is { } card)
+        {
+            return card;
+        }
+
+        return new CardText().Paragraph($"**{line.Title}** of {owner}").Paragraph(BlockWords.Value(line));
+    }
+
+    private static Declaration? Find(Spot spot, DeclarationSymbol symbol) =>
+        symbol.File == BuiltInPractices.File ? BuiltInPractices.Find(symbol.Kind, symbol.Name) : spot.State.Workspace.Link(symbol.File)?.FindOwn(symbol.Kind, symbol.Name);
+}

@@ -1,0 +1,54 @@
+using RigLang.Analysis.Results;
+using RigLang.Analysis.Results.Trips;
+using RigLang.Analysis.Studies;
+using RigLang.Editing.Locating;
+using RigLang.Editing.Reasons;
+
+namespace RigLang.Editing.Hovering;
+
+/// <summary>A trip, a leg or a stop.</summary>
+internal static class TripCard
+{
+    public static CardText Of(Spot spot, TripStudy trip)
+    {
+        var units = SubjectUnits.Of(trip, spot.State.Units);
+        var rows = TripTable.Of(trip);
+        var card = new CardText().Heading(trip.Title, trip.Parts.Trip.Title).Paragraph($"From {trip.StartName} with {trip.Rig.Title}")
+            .Table(rows.Select(row => Row(row, units)));
+        card.Table(ResultLines.Rows(TripResults.Set.All, trip, units));
+        return card.Paragraph(ResultLines.Estimates(TripResults.Set.All.Select(result => result.Compute(trip)!).Where(node => node.IsComputed)));
+    }
+
+    public static CardText Of(Spot spot, LegSubject leg)
+    {
+        var units = SubjectUnits.Of(leg, spot.State.Units);
+        var row = TripTable.Of(leg.Trip)[leg.Index];
+        var card = new CardText().Heading($"leg {leg.Leg.Key}", leg.Leg.Opener?.WordOf("title"))
+            .Paragraph($"From {leg.Before?.PlaceName ?? leg.Trip.StartName}{(row.Arrives is { } arrives ? $", arrives {arrives}" : "")}")
+            .Table(ResultLines.Rows(LegResults.Set.All.Where(result => result != LegResults.Arrival || row.Arrives is null), leg, units));
+        if (row.IsPowerShort)
+        {
+            card.Paragraph("The speed wished isn't held everywhere: the drive hasn't the power.");
+        }
+
+        return card.Paragraph(ResultLines.Estimates(LegResults.Set.All.Select(result => result.Compute(leg)!).Where(node => node.IsComputed)));
+    }
+
+    public static CardText Of(Spot spot, StopSubject stop)
+    {
+        var units = SubjectUnits.Of(stop, spot.State.Units);
+        return new CardText().Heading(stop.Title, stop.Leg.PlaceName == stop.Block.Key ? null : stop.Leg.PlaceName)
+            .Table(ResultLines.Rows(StopResults.Set.All, stop, units))
+            .Paragraph(ResultLines.Estimates(StopResults.Set.All.Select(result => result.Compute(stop)!).Where(node => node.IsComputed)));
+    }
+
+    private static string[] Row(TripRow row, UnitChoice units) =>
+    [
+        row.Leg.PlaceName,
+        Cell(LegResults.Distance, row.Distance, units),
+        Cell(LegResults.Time, row.Time, units),
+        row.Left.Applies ? $"{Cell(LegResults.EnergyLeft, row.Left, units)} left" : "",
+    ];
+
+    private static string Cell(IResult result, Analysis.Tracking.Node<double> node, UnitChoice units) => node.IsComputed ? units.Brief(result, node.Subject, node.Value) + Shown.Mark(node) : "?";
+}
