@@ -54,6 +54,29 @@ public sealed class ExplainTests : IDisposable
         (await cli.Run("explain", "unknown-check")).Out.Should().NotContain("or accept");
     }
 
+    [Fact]
+    public async Task A_result_of_a_rig_is_explained_down_to_the_lines_of_its_files()
+    {
+        var run = await cli.With("pair.rig", Rigs.Fine).Run("explain", "tongue-ratio", "--of", "rig", "pair");
+
+        run.Code.Should().Be(0);
+        run.Lines.Should().HaveElementAt(0, "rig pair").And.HaveElementAt(1, "Tongue share  7.5 %").And.HaveElementAt(2, "  = tongue-load ÷ trailer-load");
+        run.Flat.Should().Contain("tongue of trailer box 60 kg pair.rig:18");
+        run.Lines.Should().OnlyContain(line => line.Length <= 80);
+    }
+
+    [Theory]
+    [InlineData("tongue-ratoi", "pair", "Did you mean `tongue-ratio`?")]
+    [InlineData("tongue-ratio", "piar", "Did you mean `pair`?")]
+    [InlineData("arrival", "pair", "`arrival` is a result of a leg; rig pair has none.")]
+    public async Task What_can_not_be_explained_says_why(string result, string name, string words)
+    {
+        var run = await cli.With("pair.rig", Rigs.Fine).Run("explain", result, "--of", name);
+
+        run.Code.Should().Be(3);
+        run.Error.Should().Contain(words);
+    }
+
     [Theory]
     [InlineData("checks", "RL901 expectation-missed")]
     [InlineData("facts", "wheelbase")]

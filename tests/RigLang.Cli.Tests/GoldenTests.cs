@@ -9,6 +9,7 @@ public sealed class GoldenTests
         { "help-show", ["show", "--help"] },
         { "help-explain", ["explain", "--help"] },
         { "help-format", ["format", "--help"] },
+        { "help-lsp", ["lsp", "--help"] },
         { "explain-fact", ["explain", "item"] },
         { "explain-check", ["explain", "RL901"] },
         { "explain-unit", ["explain", "psi"] },

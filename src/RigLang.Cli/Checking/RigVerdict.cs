@@ -3,6 +3,7 @@ using RigLang.Analysis.Results.Ratings;
 using RigLang.Analysis.Results.Rigs;
 using RigLang.Analysis.Results.Road;
 using RigLang.Analysis.Studies;
+using RigLang.Editing.Reasons;
 using RigLang.Cli.Showing;
 using RigLang.Cli.Terminals;
 using RigLang.Model.Declaring;

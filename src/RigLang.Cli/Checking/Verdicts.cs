@@ -1,3 +1,4 @@
+using RigLang.Editing.Reasons;
 using RigLang.Cli.Showing;
 using RigLang.Cli.Terminals;
 using RigLang.Model.Declaring;
@@ -19,7 +20,7 @@ internal static class Verdicts
 
             var title = declaration.Title is { } text ? $"  {text}" : "";
             print.Wrapped(2, new Piece($"{declaration.Kind.Keyword()} {declaration.Name}", Ink.Strong), title);
-            var units = UnitChoice.AsWritten(subject.Blocks);
+            var units = subject.Units();
             if (subject is ShownRig rig)
             {
                 Print(print, [.. RigVerdict.Of(rig.Study, units)]);

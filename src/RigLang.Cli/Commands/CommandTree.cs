@@ -15,6 +15,7 @@ internal static class CommandTree
             ShowCommand.Create(terminal),
             ExplainCommand.Create(terminal),
             FormatCommand.Create(terminal),
+            LspCommand.Create(terminal),
         };
         foreach (var option in root.Options)
         {

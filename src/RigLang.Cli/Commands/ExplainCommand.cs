@@ -2,6 +2,7 @@ using System.CommandLine;
 using RigLang.Analysis.Checks;
 using RigLang.Analysis.Results;
 using RigLang.Cli.Explaining;
+using RigLang.Cli.Showing;
 using RigLang.Cli.Terminals;
 using RigLang.Quantities;
 
@@ -20,8 +21,18 @@ internal static class ExplainCommand
         };
         var list = new Option<string>("--list") { HelpName = "checks|facts|results|units", Description = "List all of a sort, each with a line." };
         list.AcceptOnlyFromAmong("checks", "facts", "results", "units");
-        var command = new Command("explain", "Explain a check, fact, result or unit.") { word, list };
-        command.SetAction(arguments => Run(terminal, arguments.GetValue(word), arguments.GetValue(list)));
+        var of = new Option<string[]>("--of")
+        {
+            HelpName = "[KIND] NAME",
+            Description = "With a result: why it is what it is for this rig, trip or weighing, down to the lines of the files.",
+            Arity = new ArgumentArity(1, 2),
+            AllowMultipleArgumentsPerToken = true,
+        };
+        var within = new Option<string>("--in") { HelpName = "PATH", Description = "Where to look for the name; the current folder if nothing is said." };
+        var command = new Command("explain", "Explain a check, fact, result or unit; or why a result is what it is.") { word, of, within, list };
+        command.SetAction(arguments => arguments.GetValue(of) is { Length: > 0 } names
+            ? WhyCommand.Run(terminal, arguments.GetValue(word), SubjectQuery.Of(names, arguments.GetValue(within), terminal.Folder))
+            : Run(terminal, arguments.GetValue(word), arguments.GetValue(list)));
         return command;
     }
 

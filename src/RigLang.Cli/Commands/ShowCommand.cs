@@ -1,10 +1,8 @@
 using System.CommandLine;
-using RigLang.Analysis;
-using RigLang.Cli.Files;
 using RigLang.Cli.Showing;
 using RigLang.Cli.Terminals;
-using RigLang.Model.Files;
-using RigLang.Quantities;
+using RigLang.Editing.Reasons;
+using RigLang.Editing.Workspaces;
 
 namespace RigLang.Cli.Commands;
 
@@ -32,35 +30,15 @@ internal static class ShowCommand
 
     private static int Run(Terminal terminal, SubjectQuery query, string? units, bool json)
     {
-        var source = new DiskFileSource();
-        string Shown(FileId file) => DiskPaths.Shown(file, terminal.Folder);
-        var inputs = RigInputs.Find(query.Paths, source, terminal.Folder);
-        foreach (var problem in inputs.Problems)
-        {
-            terminal.Error.Wrapped(2, [new Piece(problem.Path, Ink.Place), ": ", problem.Words]);
-        }
-
-        if (!inputs.Problems.IsEmpty)
+        if (SubjectLookup.Find(terminal, query) is not { } lookup)
         {
             return ExitCodes.CouldNotRun;
         }
 
-        var analysis = new WorkspaceAnalysis(inputs.OpenWorkspace(source));
-        var finding = SubjectSearch.Find(query, analysis, inputs.Files, Shown);
-        if (finding.Subjects.IsEmpty)
-        {
-            foreach (var line in finding.Trouble)
-            {
-                terminal.Error.Wrapped(2, line);
-            }
-
-            return ExitCodes.CouldNotRun;
-        }
-
-        var subjects = finding.Subjects.Select(subject => (subject, UnitsOf(units, subject))).ToList();
+        var subjects = lookup.Subjects.Select(subject => (subject, UnitsOf(units, subject))).ToList();
         if (json)
         {
-            new ShowJson(analysis.Workspace, Shown).Write(terminal.OpenOutput(), subjects);
+            new ShowJson(lookup.Workspace, lookup.Shown).Write(terminal.OpenOutput(), subjects);
             return ExitCodes.Fine;
         }
 
@@ -73,16 +51,16 @@ internal static class ShowCommand
             }
 
             isFirst = false;
-            SubjectPrinter.Print(terminal.Out, subject, choice, analysis.Workspace, Shown);
+            SubjectPrinter.Print(terminal.Out, subject, choice, lookup.Workspace, lookup.Shown);
         }
 
         return ExitCodes.Fine;
     }
 
-    private static UnitChoice UnitsOf(string? units, Subject subject) => units switch
+    private static UnitChoice UnitsOf(string? units, Subject subject) => subject.Units(units switch
     {
-        "metric" => UnitChoice.Of(DisplaySystem.Metric),
-        "us" => UnitChoice.Of(DisplaySystem.Us),
-        _ => UnitChoice.AsWritten(subject.Blocks),
-    };
+        "metric" => UnitHabit.Metric,
+        "us" => UnitHabit.Us,
+        _ => UnitHabit.AsWritten,
+    });
 }

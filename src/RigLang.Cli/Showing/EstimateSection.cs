@@ -1,3 +1,4 @@
+using RigLang.Editing.Reasons;
 using RigLang.Analysis.Results;
 using RigLang.Analysis.Tracking;
 

@@ -4,6 +4,7 @@ using RigLang.Analysis.Results.Rigs;
 using RigLang.Analysis.Results.Road;
 using RigLang.Analysis.Results.Stability;
 using RigLang.Analysis.Studies;
+using RigLang.Editing.Reasons;
 using RigLang.Cli.Terminals;
 
 namespace RigLang.Cli.Showing;

@@ -1,6 +1,7 @@
 using RigLang.Analysis.Results;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Analysis.Tracking;
+using RigLang.Editing.Reasons;
 using RigLang.Cli.Json;
 using RigLang.Model.Declaring;
 using RigLang.Model.Files;

@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 using RigLang.Analysis;
 using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
-using RigLang.Model.Binding;
+using RigLang.Editing.Reasons;
+using RigLang.Editing.Workspaces;
 using RigLang.Model.Declaring;
 using RigLang.Model.Linking;
 
@@ -11,11 +12,11 @@ namespace RigLang.Cli.Showing;
 /// <summary>A declaration that has results of its own, ready to be asked for them.</summary>
 public abstract record Subject(Declaration Declaration)
 {
-    /// <summary>Everything that the results rest on: whose units they are shown in.</summary>
-    public abstract IEnumerable<Block> Blocks { get; }
-
-    /// <summary>Whose results there are: the subject itself, its axles, legs, readings.</summary>
+    /// <summary>Whose results there are: the subject itself, then its axles, legs, readings.</summary>
     public abstract IEnumerable<ISubject> Parts { get; }
+
+    /// <summary>In which units its results are shown.</summary>
+    public UnitChoice Units(UnitHabit habit = UnitHabit.AsWritten) => SubjectUnits.Of(Parts.First(), habit);
 
     /// <summary>The kinds that have results, in the order in which they are shown.</summary>
     public static ImmutableArray<DeclarationKind> Kinds { get; } = [DeclarationKind.Rig, DeclarationKind.Trip, DeclarationKind.Weighing];
@@ -28,30 +29,22 @@ public abstract record Subject(Declaration Declaration)
         DeclarationKind.Weighing when analysis.Weighing(declaration) is { } weighing => new ShownWeighing(declaration, weighing),
         _ => null,
     };
-
-    private protected static IEnumerable<Block> BlocksOf(RigStudy rig) => [rig.Rig, rig.Vehicle, rig.Trailer, rig.Hitch, .. rig.Loads];
 }
 
 /// <summary>A rig.</summary>
 public sealed record ShownRig(Declaration Declaration, RigStudy Study) : Subject(Declaration)
 {
-    public override IEnumerable<Block> Blocks => BlocksOf(Study);
-
     public override IEnumerable<ISubject> Parts => [Study, .. Study.Axles];
 }
 
 /// <summary>A trip.</summary>
 public sealed record ShownTrip(Declaration Declaration, TripStudy Study) : Subject(Declaration)
 {
-    public override IEnumerable<Block> Blocks => [Study.Block, .. BlocksOf(Study.Rig)];
-
     public override IEnumerable<ISubject> Parts => [Study, .. Study.Legs.SelectMany(leg => leg.Stop is { } stop ? new ISubject[] { leg, stop } : [leg])];
 }
 
 /// <summary>A weighing.</summary>
 public sealed record ShownWeighing(Declaration Declaration, WeighingStudy Study) : Subject(Declaration)
 {
-    public override IEnumerable<Block> Blocks => [Study.Block, .. BlocksOf(Study.Rig)];
-
     public override IEnumerable<ISubject> Parts => [Study, .. Study.Passes.SelectMany(pass => pass.Readings)];
 }

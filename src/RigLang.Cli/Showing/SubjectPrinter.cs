@@ -1,3 +1,4 @@
+using RigLang.Editing.Reasons;
 using RigLang.Cli.Checking;
 using RigLang.Cli.Terminals;
 using RigLang.Model.Declaring;

@@ -2,6 +2,7 @@ using RigLang.Analysis.Results;
 using RigLang.Analysis.Results.Trips;
 using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
+using RigLang.Editing.Reasons;
 using RigLang.Cli.Terminals;
 using RigLang.Model.Facts;
 using RigLang.Quantities;

@@ -1,5 +1,6 @@
 using RigLang.Analysis.Results.Weighings;
 using RigLang.Analysis.Studies;
+using RigLang.Editing.Reasons;
 using RigLang.Cli.Terminals;
 
 namespace RigLang.Cli.Showing;

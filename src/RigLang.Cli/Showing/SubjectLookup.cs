@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using RigLang.Analysis;
+using RigLang.Cli.Files;
+using RigLang.Cli.Terminals;
+using RigLang.Model.Files;
+using RigLang.Model.Linking;
+
+namespace RigLang.Cli.Showing;
+
+/// <summary>What a command line asks about, found on the disk.</summary>
+internal sealed record SubjectLookup(Workspace Workspace, ImmutableArray<Subject> Subjects, Func<FileId, string> Shown)
+{
+    /// <summary>Null when there is nothing; why is printed then.</summary>
+    public static SubjectLookup? Find(Terminal terminal, SubjectQuery query)
+    {
+        var source = new DiskFileSource();
+        string Shown(FileId file) => DiskPaths.Shown(file, terminal.Folder);
+        var inputs = RigInputs.Find(query.Paths, source, terminal.Folder);
+        foreach (var problem in inputs.Problems)
+        {
+            terminal.Error.Wrapped(2, new Piece(problem.Path, Ink.Place), ": ", problem.Words);
+        }
+
+        if (!inputs.Problems.IsEmpty)
+        {
+            return null;
+        }
+
+        var analysis = new WorkspaceAnalysis(inputs.OpenWorkspace(source));
+        var search = SubjectSearch.Find(query, analysis, inputs.Files, Shown);
+        foreach (var line in search.Trouble)
+        {
+            terminal.Error.Wrapped(2, line);
+        }
+
+        return search.Subjects.IsEmpty ? null : new SubjectLookup(analysis.Workspace, search.Subjects, Shown);
+    }
+}
