@@ -1,7 +1,7 @@
 import { existsSync, statSync } from "node:fs";
 import { homedir } from "node:os";
 import { commands, type ExtensionContext, type LogOutputChannel, Uri, window, workspace } from "vscode";
-import { LanguageClient, type LanguageClientOptions, type ServerOptions, State, TransportKind } from "vscode-languageclient/node";
+import { LanguageClient, type LanguageClientOptions, type ServerOptions, State } from "vscode-languageclient/node";
 import { findServer, type ServerCommand } from "./serverLocation";
 import { serverPath, serverSettings } from "./settings";
 
@@ -69,7 +69,8 @@ async function start(context: ExtensionContext): Promise<void> {
 }
 
 function makeClient(found: ServerCommand): LanguageClient {
-  const server: ServerOptions = { command: found.command, args: [...found.args], transport: TransportKind.stdio };
+  // Without a transport named it is standard input and output, and nothing is added to the arguments.
+  const server: ServerOptions = { command: found.command, args: [...found.args] };
   const options: LanguageClientOptions = {
     documentSelector: [
       { language: "rig", scheme: "file" },
