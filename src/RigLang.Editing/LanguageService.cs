@@ -5,6 +5,7 @@ using RigLang.Editing.Formatting;
 using RigLang.Editing.Hovering;
 using RigLang.Editing.Locating;
 using RigLang.Editing.Navigating;
+using RigLang.Editing.Noting;
 using RigLang.Editing.Outlining;
 using RigLang.Editing.Reporting;
 using RigLang.Editing.Workspaces;
@@ -43,7 +44,8 @@ public sealed class LanguageService : ILanguageService
 
     public ImmutableArray<FoldStretch> Folds(FileId file, CancellationToken cancel) => state.Workspace.Find(file) is { } found ? Stretches.Folds(found) : [];
 
-    public ImmutableArray<InlayNote> InlayNotes(FileId file, LineRange range, CancellationToken cancel) => [];
+    public ImmutableArray<InlayNote> InlayNotes(FileId file, LineRange range, CancellationToken cancel) =>
+        state.Workspace.Link(file) is { } linked ? NoteBuilder.Of(new View(state, file), linked, range, cancel) : [];
 
     public ImmutableArray<MeaningToken> MeaningTokens(FileId file, CancellationToken cancel) => state.Workspace.Link(file) is { } linked ? TokenBuilder.Of(linked, cancel) : [];
 

@@ -16,34 +16,34 @@ internal static class BlockCard
     {
         cancel.ThrowIfCancellationRequested();
         var block = spot.Linked?.Block.WithInner().FirstOrDefault(block => ReferenceEquals(block.Opener, line));
-        return block is null ? null : Of(spot, spot.Linked!, block);
+        return block is null ? null : Of(spot.View, spot.Linked!, block);
     }
 
-    public static CardText? Of(Spot spot, Declaration declaration, Block block)
+    public static CardText? Of(View view, Declaration declaration, Block block)
     {
         if (declaration.Kind == DeclarationKind.Weighing)
         {
-            return spot.State.Analysis.Weighing(declaration)?.Passes.FirstOrDefault(pass => ReferenceEquals(pass.Block, block)) is { } pass ? WeighingCard.Of(spot, pass) : null;
+            return view.State.Analysis.Weighing(declaration)?.Passes.FirstOrDefault(pass => ReferenceEquals(pass.Block, block)) is { } pass ? WeighingCard.Of(view, pass) : null;
         }
 
-        var subjects = Subjects.Of(spot, declaration, block).ToList();
+        var subjects = Subjects.Of(view, declaration, block).ToList();
         return subjects.FirstOrDefault() switch
         {
-            LegSubject leg => TripCard.Of(spot, leg),
-            StopSubject stop => TripCard.Of(spot, stop),
-            AxleSubject => OfAxle(spot, declaration, block, [.. subjects.OfType<AxleSubject>()]),
+            LegSubject leg => TripCard.Of(view, leg),
+            StopSubject stop => TripCard.Of(view, stop),
+            AxleSubject => OfAxle(view, declaration, block, [.. subjects.OfType<AxleSubject>()]),
             _ => null,
         };
     }
 
-    private static CardText OfAxle(Spot spot, Declaration declaration, Block block, List<AxleSubject> axles)
+    private static CardText OfAxle(View view, Declaration declaration, Block block, List<AxleSubject> axles)
     {
         var card = new CardText().Paragraph($"**{block.Opener!.Title}** of {declaration}");
         foreach (var axle in axles)
         {
-            var units = SubjectUnits.Of(axle, spot.State.Units);
+            var units = SubjectUnits.Of(axle, view.State.Units);
             var rating = RatingTable.Of(axle.Rig).FirstOrDefault(line => ReferenceEquals(line.Rating.Subject, axle) && line.IsKnown && line.Rating.Limit == axle.Facts.AxleRating);
-            card.Paragraph($"In {axle.Rig.Title}{(rating is null ? "" : $": {string.Join(' ', RigCard.Row(rating).Skip(1).Take(2))}, {RigCard.Row(rating)[3]}")}")
+            card.Paragraph($"In {axle.Rig.Title}{(rating is null ? "" : $": {string.Join(' ', RigCard.Row(rating)[1..3])}, {string.Join(' ', RigCard.Row(rating)[3..])}")}")
                 .Table(ResultLines.Rows(Catalogue.Of(ResultScope.Axle).Where(result => result.Compute(axle) is { IsComputed: true }), axle, units));
         }
 

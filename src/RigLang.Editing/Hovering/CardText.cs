@@ -36,7 +36,7 @@ internal sealed class CardText
         return Paragraph(string.Join("\n", shown));
     }
 
-    /// <summary>Rows in columns; the first column on the left, the others on the right side of their width, the last as it is.</summary>
+    /// <summary>Rows in columns: the first on the left, those between on the right of their width, the last as it is.</summary>
     public CardText Table(IEnumerable<string[]> rows)
     {
         var all = rows.ToList();

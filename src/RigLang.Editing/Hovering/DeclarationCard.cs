@@ -10,29 +10,29 @@ namespace RigLang.Editing.Hovering;
 /// <summary>A declaration, wherever it is named: what it is and its headline figures.</summary>
 internal static class DeclarationCard
 {
-    public static CardText Of(Spot spot, Declaration declaration, CancellationToken cancel)
+    public static CardText Of(View view, Declaration declaration, CancellationToken cancel)
     {
         cancel.ThrowIfCancellationRequested();
         return declaration.Kind switch
         {
-            DeclarationKind.Rig => RigCard.Of(spot, spot.State.Analysis.Rig(declaration)),
-            DeclarationKind.Trip when spot.State.Analysis.Trip(declaration) is { } trip => TripCard.Of(spot, trip),
-            DeclarationKind.Weighing when spot.State.Analysis.Weighing(declaration) is { } weighing => WeighingCard.Of(spot, weighing),
-            DeclarationKind.Load => OfLoad(spot, declaration),
-            _ => OfPart(spot, declaration),
+            DeclarationKind.Rig => RigCard.Of(view, view.State.Analysis.Rig(declaration)),
+            DeclarationKind.Trip when view.State.Analysis.Trip(declaration) is { } trip => TripCard.Of(view, trip),
+            DeclarationKind.Weighing when view.State.Analysis.Weighing(declaration) is { } weighing => WeighingCard.Of(view, weighing),
+            DeclarationKind.Load => OfLoad(view, declaration),
+            _ => OfPart(view, declaration),
         };
     }
 
     /// <summary>Vehicles, trailers, hitches, practices: the lines that a reader looks for first, as written.</summary>
-    private static CardText OfPart(Spot spot, Declaration declaration)
+    private static CardText OfPart(View view, Declaration declaration)
     {
         var card = Head(declaration);
         var lines = declaration.Kind == DeclarationKind.Practice ? declaration.Block.Facts : Headlines(declaration.Kind).SelectMany(fact => declaration.Block.WithInner().SelectMany(block => block.All(fact)));
         card.Table(lines.Take(14).Select(line => new[] { Name(declaration, line), FactCard.ValueOf(line) is { Length: > 0 } value ? value : Reasons.BlockWords.Value(line) }));
-        return card.Paragraph(UsedBy(spot, declaration));
+        return card.Paragraph(UsedBy(view, declaration));
     }
 
-    private static CardText OfLoad(Spot spot, Declaration declaration)
+    private static CardText OfLoad(View view, Declaration declaration)
     {
         var card = Head(declaration);
         foreach (var on in declaration.Block.AllBlocks(CargoFacts.Load.Block))
@@ -41,7 +41,7 @@ internal static class DeclarationCard
             card.Paragraph($"On {on.Key}").Table(items.Select(line => new[] { line.Key, Reasons.BlockWords.Value(line) }));
         }
 
-        return card.Paragraph(UsedBy(spot, declaration));
+        return card.Paragraph(UsedBy(view, declaration));
     }
 
     private static CardText Head(Declaration declaration)
@@ -52,9 +52,9 @@ internal static class DeclarationCard
         return card.Paragraph($"{file}{char.ToUpperInvariant(meaning[0])}{meaning[1..]}{(declaration.Parent is { } parent ? $"; like {parent.Name}" : "")}");
     }
 
-    private static string UsedBy(Spot spot, Declaration declaration)
+    private static string UsedBy(View view, Declaration declaration)
     {
-        var rigs = spot.State.Rigs.Naming(declaration).Select(rig => rig.Rig.Name).Distinct().ToList();
+        var rigs = view.State.Rigs.Naming(declaration).Select(rig => rig.Rig.Name).Distinct().ToList();
         return rigs.Count == 0 ? "" : $"In {(rigs.Count == 1 ? "rig" : "rigs")} {string.Join(", ", rigs.Take(8))}{(rigs.Count > 8 ? " …" : "")}";
     }
 

@@ -36,7 +36,12 @@ internal static class FactCard
     }
 
     /// <summary>As its author wrote it, and in the other system.</summary>
-    public static string Both(Measure measure) => QuantityWriter.WriteInOtherSystem(measure) is { } other ? $"{measure.Text} ({other})" : measure.Text;
+    public static string Both(Measure measure)
+    {
+        var plain = QuantityWriter.WriteLike(measure.Value, measure);
+        var text = measure.Text.Contains(" x ", StringComparison.Ordinal) || measure.Text.Contains(" + ", StringComparison.Ordinal) ? $"{measure.Text} = {plain}" : measure.Text;
+        return QuantityWriter.WriteInOtherSystem(measure) is { } other ? $"{text} ({other})" : text;
+    }
 
     private static CardText Describe(CardText card, FactDeclaration declared)
     {
@@ -48,13 +53,20 @@ internal static class FactCard
             facts.Add(form);
         }
 
-        facts.Add(declared.Need switch
+        if (declared.Need == Need.ForVerdict)
         {
-            Need.ForVerdict => "Wanted for the first verdict: axle loads and ratings",
-            Need.ForResults => "Asked for by the results that read it",
-            _ => "Never asked for",
-        });
-        facts.Add($"Without it: {declared.Else}");
+            facts.Add("Wanted for the first verdict: axle loads and ratings");
+        }
+
+        if (declared.Else != "none")
+        {
+            facts.Add($"Without it: {declared.Else}{(declared.Estimate is { IsDefault: false } ? $", and every result that reads it is marked {Shown.Estimated}" : "")}");
+        }
+        else if (declared.Need != Need.Never)
+        {
+            facts.Add("Without it the results that need it are not computed");
+        }
+
         if (!declared.Aliases.IsEmpty)
         {
             facts.Add($"Also called {string.Join(", ", declared.Aliases.Select(alias => alias.Replace('-', ' ')))}");

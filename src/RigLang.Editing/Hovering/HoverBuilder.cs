@@ -41,11 +41,11 @@ internal static class HoverBuilder
 
         if (opening.Parent is { } parent && parent.Span.Touches(at))
         {
-            return declaration.Parent is { } found ? Card(spot, parent.Span, DeclarationCard.Of(spot, found, cancel)) : null;
+            return declaration.Parent is { } found ? Card(spot, parent.Span, DeclarationCard.Of(spot.View, found, cancel)) : null;
         }
 
         var span = opening.Name is { } name && name.Span.Touches(at) ? name.Span : opening.Kind.Span.Touches(at) ? opening.Kind.Span : opening.Title?.Span ?? opening.Kind.Span;
-        return span.Touches(at) ? Card(spot, span, DeclarationCard.Of(spot, declaration, cancel)) : null;
+        return span.Touches(at) ? Card(spot, span, DeclarationCard.Of(spot.View, declaration, cancel)) : null;
     }
 
     private static HoverCard? OfFact(Spot spot, FactSyntax syntax, CancellationToken cancel)
@@ -90,7 +90,7 @@ internal static class HoverBuilder
 
         foreach (var found in Navigator.At(spot).Where(found => !found.IsDeclaration))
         {
-            if (SymbolCard.Of(spot, found.Symbol, cancel) is { } card)
+            if (SymbolCard.Of(spot.View, found.Symbol, cancel) is { } card)
             {
                 return Card(spot, found.Place.Span, card);
             }
@@ -113,7 +113,10 @@ internal static class HoverBuilder
     }
 
     private static CardText? OfLine(Spot spot, FactDeclaration declared, CancellationToken cancel) =>
-        spot.Fact is { } line && (BlockCard.Of(spot, line, cancel) ?? ItemCard.Of(spot, line, cancel)) is { } card ? card : FactCard.Of(spot, declared);
+        spot.Fact is { } line && (BlockCard.Of(spot, line, cancel) ?? ItemCard.Of(spot, line, cancel) ?? OfTest(spot, line)) is { } card ? card : FactCard.Of(spot, declared);
+
+    /// <summary>An expectation or limit is about its result.</summary>
+    private static CardText? OfTest(Spot spot, Fact line) => Bound.Read(line) is { } bound ? ResultCard.Of(spot, bound.Result) : null;
 
     private static Slot? SlotOf(Spot spot, TextSpan span) =>
         spot.Declared?.Signature.Slots.FirstOrDefault(slot => spot.Fact?.Values.TryGetValue(slot.Role, out var value) == true && value.Span.Start <= span.Start && value.Span.End >= span.End);

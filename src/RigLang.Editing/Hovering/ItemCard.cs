@@ -20,8 +20,9 @@ internal static class ItemCard
             return null;
         }
 
-        var card = new CardText().Paragraph($"**{line.Title}** on {spot.Block?.Key} in {load}").Paragraph(BlockWords.Value(line)).Paragraph(Mass(line));
-        foreach (var rig in Subjects.Rigs(spot, load))
+        var card = new CardText().Paragraph($"**{line.Title}** on {spot.Block?.Key} in {load}").Paragraph(BlockWords.Value(line))
+            .Paragraph(line.MeasureOf("mass") is { } mass ? FactCard.Both(mass) : "");
+        foreach (var rig in Subjects.Rigs(spot.View, load))
         {
             cancel.ThrowIfCancellationRequested();
             var without = new RigStudy(rig.Parts with { Absent = rig.Parts.Absent.Add(line.Title) });
@@ -41,7 +42,4 @@ internal static class ItemCard
         var text = units.Write(value, kind);
         return text.StartsWith('-') ? text : "+" + text;
     }
-
-    /// <summary>A sum or a volume is worth a figure of its own.</summary>
-    private static string Mass(Fact line) => line.MeasureOf("mass") is { } measure && FactCard.Both(measure) is var both && both != measure.Text ? both : "";
 }

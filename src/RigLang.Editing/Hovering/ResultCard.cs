@@ -1,7 +1,9 @@
 using RigLang.Analysis.Results;
+using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
 using RigLang.Editing.Locating;
 using RigLang.Editing.Reasons;
+using RigLang.Model.Facts;
 
 namespace RigLang.Editing.Hovering;
 
@@ -12,7 +14,8 @@ internal static class ResultCard
 
     public static CardText Of(Spot spot, IResult result)
     {
-        var nodes = Subjects.At(spot, result.Scope).Select(result.Compute).OfType<Node<double>>().Where(node => node.Applies).ToList();
+        var bound = spot.Fact is { } line ? Bound.Read(line) : null;
+        var nodes = Subjects.At(spot, result.Scope).Select(subject => bound is null ? result.Compute(subject) : bound.Evaluate(subject)).OfType<Node<double>>().Where(node => node.Applies).ToList();
         var card = new CardText();
         if (nodes is not [var first, ..])
         {
@@ -29,17 +32,30 @@ internal static class ResultCard
             card.Paragraph($"**{result.Title}** `{result.Name}`").Table(nodes.Select(node => new[] { node.Subject.Title, Shown.Marked(result, node, units) }));
         }
 
-        card.Paragraph(result.Meaning).Paragraph($"= {result.Formula}");
-        Explain(spot, card, first, units);
+        card.Paragraph(bound is not null && first.IsComputed ? Judged(bound, first) : "").Paragraph(result.Meaning).Paragraph($"= {result.Formula}");
+        Explain(spot.View, card, first, units);
         return card.Paragraph($"Source: {result.Source}");
     }
 
+    /// <summary>The same for a tooltip: one result of one subject, with the results it was made from.</summary>
+    public static CardText Short(IResult result, Node node, UnitChoice units) => new CardText()
+        .Paragraph($"**{result.Title}** of {node.Subject.Title}: **{Shown.Value(result, node, units)}**{Shown.Mark(node)}").Paragraph(result.Meaning).Paragraph($"= {result.Formula}")
+        .Table(Parts(node).DistinctBy(part => (part.Result, part.Node.Subject)).Select(part => new[] { part.Result.Title, Shown.Marked(part.Result, part.Node, units) }))
+        .Paragraph(ResultLines.Estimates([node]));
+
+    private static string Judged(Bound bound, Node<double> node)
+    {
+        var wanted = bound.Line.Declaration == PracticeFacts.Limit ? "The limit is" : "Expected is";
+        var where = bound.Line.Values.ContainsKey("at") ? $" at {bound.Line.PlaceOf("at").Text}" : "";
+        return $"{wanted} {bound.Words}{where}: {(bound.Judge(node.Value) == Miss.None ? "met" : "missed")}";
+    }
+
     /// <summary>Two levels: the results that it was made from, and the facts that all of it rests on.</summary>
-    private static void Explain(Spot spot, CardText card, Node node, UnitChoice units)
+    private static void Explain(View view, CardText card, Node node, UnitChoice units)
     {
         var parts = Parts(node).DistinctBy(part => (part.Result, part.Node.Subject)).ToList();
         card.Table(parts.Select(part => new[] { part.Result.Title, Shown.Marked(part.Result, part.Node, units) }));
-        var facts = ResultLines.Facts(spot.State.Workspace, node, units, spot.File.Id).ToList();
+        var facts = ResultLines.Facts(view.State.Workspace, node, units, view.File).ToList();
         card.Paragraph(facts.Count > 0 ? "From" : "").Bullets(facts, MostFacts).Paragraph(ResultLines.Estimates([node]));
     }
 

@@ -22,15 +22,15 @@ internal static class ResultLines
     /// <summary>What was estimated under some results, and which line would replace it.</summary>
     public static string Estimates(IEnumerable<Node> nodes)
     {
-        var facts = Ground.Of(nodes).Where(read => read.IsEstimated).DistinctBy(read => (read.Block.Path, read.Fact)).ToList();
+        var facts = Ground.Of(nodes).Where(read => read.IsEstimated).GroupBy(read => (read.Fact.Keyword, read.Fact.Else)).ToList();
         if (facts.Count == 0)
         {
             return "";
         }
 
-        var words = facts.Take(MostFacts).Select(read => $"- `{BlockWords.Of(read.Block, read.Fact.Keyword)}`: {read.Fact.Else}");
+        var words = facts.Take(MostFacts).Select(group => $"- `{group.Key.Keyword}`{Owners(group)}: {group.Key.Else}");
         var more = facts.Count > MostFacts ? $"\n- and {facts.Count - MostFacts} more" : "";
-        return $"Estimated, for want of these lines\n{string.Join("\n", words)}{more}";
+        return $"Estimated, until these lines are written\n{string.Join("\n", words)}{more}";
     }
 
     /// <summary>The facts a result rests on, with their lines and as their author wrote them.</summary>
@@ -42,10 +42,17 @@ internal static class ResultLines
         var name = BlockWords.Of(read.Block, read.Line?.Title ?? read.Fact.Keyword);
         return (read.Origin, read.Line) switch
         {
-            (ReadOrigin.Practice, { } line) => $"`{read.Fact.Keyword}` {Computed(read, units)}, assumed by the practice ({PlaceMap.Words(workspace, line.Place, seenFrom)})",
-            (_, { } line) => $"`{name}` {BlockWords.Value(line)} ({PlaceMap.Words(workspace, line.Place, seenFrom)})",
-            _ => $"`{name}` not known",
+            (ReadOrigin.Practice, { } line) => $"{read.Fact.Keyword}: {Computed(read, units)}, assumed by the practice ({PlaceMap.Words(workspace, line.Place, seenFrom)})",
+            (ReadOrigin.Written, { } line) => $"{name}: {BlockWords.Value(read, units)} ({PlaceMap.Words(workspace, line.Place, seenFrom)})",
+            (ReadOrigin.Written, null) => $"{name}: {BlockWords.Value(read, units)}",
+            _ => $"{name}: not known",
         };
+    }
+
+    private static string Owners(IEnumerable<FactRead> reads)
+    {
+        var owners = reads.Select(read => BlockWords.Of(read.Block)).Where(owner => owner.Length > 0).Distinct().ToList();
+        return owners.Count == 0 ? "" : $" of {string.Join("; ", owners)}";
     }
 
     private static string Computed(FactRead read, UnitChoice units) => read.Fact.Kind is { } kind ? units.Write(read.Value, kind) : "";

@@ -28,9 +28,9 @@ internal static class RigCard
     private static readonly ImmutableArray<IResult> Loads =
         [LoadResults.FrontAxleLoad, LoadResults.RearAxleLoad, LoadResults.TrailerAxleLoad, LoadResults.TongueLoad, LoadResults.TrailerLoad, LoadResults.TrainLoad];
 
-    public static CardText Of(Spot spot, RigStudy rig)
+    public static CardText Of(View view, RigStudy rig)
     {
-        var units = SubjectUnits.Of(rig, spot.State.Units);
+        var units = SubjectUnits.Of(rig, view.State.Units);
         var ratings = RatingTable.Of(rig);
         var card = new CardText().Heading($"rig {rig.Parts.Rig.Name}", rig.Parts.Rig.Title).Paragraph(Verdict(ratings));
         card.Table(ratings.Where(line => line.IsKnown).Select(Row));
@@ -64,7 +64,8 @@ internal static class RigCard
         line.Rating.Title,
         QuantityWriter.WriteAgainst(line.Load.Value, line.Limit!),
         $"of {line.Limit!.Text}",
-        (line.IsOver ? $"{Room(line)} over" : $"{Room(line)} left") + (line.IsEstimated ? $" ({Shown.Estimated})" : ""),
+        Room(line),
+        (line.IsOver ? "over" : "left") + (line.IsEstimated ? $" ({Shown.Estimated})" : ""),
     ];
 
     private static string Room(RatingLine line) => QuantityWriter.WriteLike(Math.Abs(line.Room), line.Limit!);

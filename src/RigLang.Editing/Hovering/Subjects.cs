@@ -22,31 +22,31 @@ internal static class Subjects
             return [];
         }
 
-        var nearest = spot.Block is { } block ? Of(spot, declaration, block) : [];
+        var nearest = spot.Block is { } block ? Of(spot.View, declaration, block) : [];
         var found = nearest.Where(subject => ScopeOf(subject) == scope).ToList();
-        return found.Count > 0 ? found : WithParts(Of(spot, declaration, declaration.Block)).Where(subject => ScopeOf(subject) == scope).Distinct();
+        return found.Count > 0 ? found : WithParts(Of(spot.View, declaration, declaration.Block)).Where(subject => ScopeOf(subject) == scope).Distinct();
     }
 
     /// <summary>The rigs that a declaration is, or is a part of.</summary>
-    public static IEnumerable<RigStudy> Rigs(Spot spot, Declaration declaration) => declaration.Kind == DeclarationKind.Rig
-        ? [spot.State.Analysis.Rig(declaration)]
-        : spot.State.Rigs.Naming(declaration).Take(MostRigs).Select(parts => spot.State.Analysis.Rig(parts.Rig));
+    public static IEnumerable<RigStudy> Rigs(View view, Declaration declaration) => declaration.Kind == DeclarationKind.Rig
+        ? [view.State.Analysis.Rig(declaration)]
+        : view.State.Rigs.Naming(declaration).Take(MostRigs).Select(parts => view.State.Analysis.Rig(parts.Rig));
 
     /// <summary>What a block of the declaration stands for: an axle in each rig, a leg, a pass over the scale, or what the declaration itself stands for.</summary>
-    public static IEnumerable<ISubject> Of(Spot spot, Declaration declaration, Block block)
+    public static IEnumerable<ISubject> Of(View view, Declaration declaration, Block block)
     {
         switch (declaration.Kind)
         {
-            case DeclarationKind.Trip when spot.State.Analysis.Trip(declaration) is { } trip:
+            case DeclarationKind.Trip when view.State.Analysis.Trip(declaration) is { } trip:
                 return trip.Legs.Where(leg => ReferenceEquals(leg.Leg, block)).Cast<ISubject>()
                     .Concat(trip.Stops.Where(stop => ReferenceEquals(stop.Block, block))).DefaultIfEmpty(trip);
-            case DeclarationKind.Weighing when spot.State.Analysis.Weighing(declaration) is { } weighing:
+            case DeclarationKind.Weighing when view.State.Analysis.Weighing(declaration) is { } weighing:
                 return weighing.Passes.Where(pass => ReferenceEquals(pass.Block, block)).SelectMany(pass => pass.Readings.Cast<ISubject>()).DefaultIfEmpty(weighing);
             case DeclarationKind.Vehicle or DeclarationKind.Trailer:
-                var rigs = Rigs(spot, declaration).ToList();
+                var rigs = Rigs(view, declaration).ToList();
                 return rigs.SelectMany(rig => rig.Axles).Where(axle => ReferenceEquals(axle.Axle, block)).Cast<ISubject>().Concat(block.Opener is null ? rigs : []);
             default:
-                return Rigs(spot, declaration);
+                return Rigs(view, declaration);
         }
     }
 

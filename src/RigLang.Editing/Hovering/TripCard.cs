@@ -9,9 +9,9 @@ namespace RigLang.Editing.Hovering;
 /// <summary>A trip, a leg or a stop.</summary>
 internal static class TripCard
 {
-    public static CardText Of(Spot spot, TripStudy trip)
+    public static CardText Of(View view, TripStudy trip)
     {
-        var units = SubjectUnits.Of(trip, spot.State.Units);
+        var units = SubjectUnits.Of(trip, view.State.Units);
         var rows = TripTable.Of(trip);
         var card = new CardText().Heading(trip.Title, trip.Parts.Trip.Title).Paragraph($"From {trip.StartName} with {trip.Rig.Title}")
             .Table(rows.Select(row => Row(row, units)));
@@ -19,9 +19,9 @@ internal static class TripCard
         return card.Paragraph(ResultLines.Estimates(TripResults.Set.All.Select(result => result.Compute(trip)!).Where(node => node.IsComputed)));
     }
 
-    public static CardText Of(Spot spot, LegSubject leg)
+    public static CardText Of(View view, LegSubject leg)
     {
-        var units = SubjectUnits.Of(leg, spot.State.Units);
+        var units = SubjectUnits.Of(leg, view.State.Units);
         var row = TripTable.Of(leg.Trip)[leg.Index];
         var card = new CardText().Heading($"leg {leg.Leg.Key}", leg.Leg.Opener?.WordOf("title"))
             .Paragraph($"From {leg.Before?.PlaceName ?? leg.Trip.StartName}{(row.Arrives is { } arrives ? $", arrives {arrives}" : "")}")
@@ -34,9 +34,9 @@ internal static class TripCard
         return card.Paragraph(ResultLines.Estimates(LegResults.Set.All.Select(result => result.Compute(leg)!).Where(node => node.IsComputed)));
     }
 
-    public static CardText Of(Spot spot, StopSubject stop)
+    public static CardText Of(View view, StopSubject stop)
     {
-        var units = SubjectUnits.Of(stop, spot.State.Units);
+        var units = SubjectUnits.Of(stop, view.State.Units);
         return new CardText().Heading(stop.Title, stop.Leg.PlaceName == stop.Block.Key ? null : stop.Leg.PlaceName)
             .Table(ResultLines.Rows(StopResults.Set.All, stop, units))
             .Paragraph(ResultLines.Estimates(StopResults.Set.All.Select(result => result.Compute(stop)!).Where(node => node.IsComputed)));

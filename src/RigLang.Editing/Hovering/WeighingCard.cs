@@ -9,9 +9,9 @@ namespace RigLang.Editing.Hovering;
 /// <summary>A visit to the scale, or one pass over it: the scale beside the model.</summary>
 internal static class WeighingCard
 {
-    public static CardText Of(Spot spot, WeighingStudy weighing)
+    public static CardText Of(View view, WeighingStudy weighing)
     {
-        var units = SubjectUnits.Of(weighing, spot.State.Units);
+        var units = SubjectUnits.Of(weighing, view.State.Units);
         var card = new CardText().Heading(weighing.Title, weighing.Parts.Weighing.Title).Paragraph($"Of {weighing.Rig.Title}")
             .Table(ResultLines.Rows(WeighingResults.Set.All, weighing, units));
         foreach (var pass in weighing.Passes)
@@ -22,7 +22,7 @@ internal static class WeighingCard
         return card;
     }
 
-    public static CardText Of(Spot spot, PassSubject pass) => AddReadings(new CardText(), pass, SubjectUnits.Of(pass, spot.State.Units));
+    public static CardText Of(View view, PassSubject pass) => AddReadings(new CardText(), pass, SubjectUnits.Of(pass, view.State.Units));
 
     private static CardText AddReadings(CardText card, PassSubject pass, UnitChoice units) =>
         card.Heading(pass.Title).Table(pass.Readings.Select(reading => Row(reading, units)));

@@ -29,6 +29,8 @@ internal sealed class Spot
 
     public RigFile File { get; }
 
+    public View View => new(State, File.Id);
+
     public LinePosition Position { get; }
 
     public OwnDeclaration Own { get; }

@@ -1,4 +1,7 @@
+using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
+using RigLang.Model.Declaring;
+using RigLang.Quantities;
 
 namespace RigLang.Editing.Reasons;
 
@@ -14,6 +17,13 @@ internal static class BlockWords
 
     /// <summary>"wheelbase of vehicle van".</summary>
     public static string Of(Block block, string fact) => Of(block) is { Length: > 0 } owner ? $"{fact} of {owner}" : fact;
+
+    /// <summary>The quantity as read: as its author wrote it, or what was put in its place for a question of the kind "what if".</summary>
+    public static string Value(FactRead read, UnitChoice units)
+    {
+        var isReplaced = read.Fact.Kind is not null && !double.IsNaN(read.Value) && read.Line?.MeasureOf(Signature.ValueRole) is var written && (written is null || !Limits.Same(written.Value, read.Value));
+        return isReplaced && read.Line?.Value is not AbsentValue ? units.Write(read.Value, read.Fact.Kind!) : read.Line is { } line ? Value(line) : "";
+    }
 
     /// <summary>The line behind its keyword and key, as written, with one blank between its words.</summary>
     public static string Value(Fact line)
