@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using RigLang.Analysis;
 using RigLang.Editing.Colouring;
+using RigLang.Editing.Completing;
+using RigLang.Editing.Fixing;
 using RigLang.Editing.Formatting;
 using RigLang.Editing.Hovering;
 using RigLang.Editing.Locating;
@@ -32,7 +34,8 @@ public sealed class LanguageService : ILanguageService
     public HoverCard? Hover(FileId file, LinePosition position, CancellationToken cancel) =>
         Spot.At(state, file, position) is { } spot ? HoverBuilder.At(spot, cancel) : null;
 
-    public ImmutableArray<CompletionEntry> Complete(FileId file, LinePosition position, CancellationToken cancel) => [];
+    public ImmutableArray<CompletionEntry> Complete(FileId file, LinePosition position, CancellationToken cancel) =>
+        Spot.At(state, file, position) is { } spot ? CompletionBuilder.At(spot, cancel) : [];
 
     public ImmutableArray<FilePlace> Definition(FileId file, LinePosition position, CancellationToken cancel) =>
         Spot.At(state, file, position) is { } spot ? Navigator.Definition(spot) : [];
@@ -52,5 +55,5 @@ public sealed class LanguageService : ILanguageService
     public ImmutableArray<TextReplacement> Format(FileId file, LineRange? range, CancellationToken cancel) =>
         state.Workspace.Find(file) is { } found ? FormatEdits.Of(found, range) : [];
 
-    public ImmutableArray<EditorFix> Fixes(FileId file, LineRange range, CancellationToken cancel) => [];
+    public ImmutableArray<EditorFix> Fixes(FileId file, LineRange range, CancellationToken cancel) => FixBuilder.Of(state, file, range, cancel);
 }
