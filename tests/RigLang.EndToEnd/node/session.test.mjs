@@ -1,7 +1,9 @@
 // One editing session over a copy of an example, from initialize to exit, as an editor would hold it.
 // The tests stand in order and go on from each other.
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import { after, before, test } from "node:test";
+import { fileURLToPath } from "node:url";
 import { Session } from "./lib/session.mjs";
 import { applyEdits, positionAt, rangeOf, textIn } from "./lib/text.mjs";
 import { copyExample } from "./lib/workspace.mjs";
@@ -72,7 +74,7 @@ test("a wrong unit is reported while it is typed: code, page, severity and the e
   assert.equal(finding.severity, 1);
   assert.equal(finding.source, "riglang");
   assert.match(finding.code, /^RL2\d\d$/);
-  assert.match(finding.codeDescription.href, new RegExp(finding.code));
+  assert.ok(readFileSync(fileURLToPath(finding.codeDescription.href), "utf8").includes(finding.code), "the linked page is about something else");
   assert.match(finding.message, /length/);
   assert.deepEqual(finding.range, rangeOf(vehicle.text, "kg", "wheelbase"));
 });
@@ -91,8 +93,8 @@ test("the mended text is clean again", async () => {
 
 test("hover on a rig shows its computed loads with units", async () => {
   const shown = await hoverText(rig, "coast", "rig ");
-  assert.match(shown, /front-axle-load/);
-  assert.match(shown, /11\d\d\s*kg/);
+  const load = Number(/Front axle load\s+(\d+) kg/.exec(shown)?.[1]);
+  assert.ok(load >= 1165 && load <= 1195, `the file expects 1180 kg ± 15 kg, shown is: ${shown}`);
 });
 
 test("hover on a fact shows its meaning and the value as written", async () => {
