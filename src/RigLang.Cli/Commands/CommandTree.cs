@@ -16,6 +16,7 @@ internal static class CommandTree
             ExplainCommand.Create(terminal),
             FormatCommand.Create(terminal),
             LspCommand.Create(terminal),
+            ReferenceCommand.Create(terminal),
         };
         foreach (var option in root.Options)
         {

@@ -1,3 +1,4 @@
+using RigLang.Editing.Reference;
 using RigLang.Syntax.Checks;
 
 namespace RigLang.Cli.Serving;
@@ -15,7 +16,7 @@ internal static class CheckPages
             return null;
         }
 
-        var page = Path.Combine(folder, $"{check.Slug}.md");
+        var page = Path.Combine(folder, ReferencePages.NameOf(check));
         return File.Exists(page) ? new Uri(page).AbsoluteUri : null;
     }
 }
