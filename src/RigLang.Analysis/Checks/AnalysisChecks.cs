@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Declarations;
 using RigLang.Analysis.Checks.Expectations;
+using RigLang.Analysis.Checks.Ratings;
 using RigLang.Analysis.Checks.Trips;
 using RigLang.Analysis.Checks.Weighings;
 using RigLang.Model.Checks;
@@ -16,6 +17,7 @@ public static class AnalysisChecks
     [
         new UnknownReference(),
         new ExpectationMissed(),
+        .. RatingChecks.All,
         .. TripChecks.All,
         .. WeighingChecks.All,
     ];

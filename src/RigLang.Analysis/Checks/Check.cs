@@ -1,5 +1,7 @@
 using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
+using RigLang.Model.Declaring;
 using RigLang.Model.Linking;
 using RigLang.Syntax.Checks;
 
@@ -23,4 +25,17 @@ public abstract class DeclarationCheck : Check
 public abstract class RigCheck : Check
 {
     public abstract IEnumerable<Finding> Run(RigStudy rig);
+
+    /// <summary>A finding at the rig's line of that keyword; at the rig's name where it has none, or where the line is inherited and so stands elsewhere.</summary>
+    private protected Finding Report(RigStudy rig, FactDeclaration line, string message) => Report(rig, rig.Rig.Find(line), message);
+
+    /// <summary>The same at one of several lines of a keyword.</summary>
+    private protected Finding Report(RigStudy rig, Fact? line, string message) =>
+        Report(line is not null && IsOwn(rig, line) ? line.Place : rig.Parts.Rig.Own.NamePlace, message);
+
+    /// <summary>Whether the line stands in the rig itself. What an inherited line shows by itself is reported where it is written.</summary>
+    private protected static bool IsOwn(RigStudy rig, Fact line) => line.Place.Declaration == rig.Parts.Rig.Own.Syntax;
+
+    /// <summary>" (estimated)" behind a number that rests on estimates.</summary>
+    private protected static string Mark(Node node) => node.IsEstimated ? " (estimated)" : "";
 }

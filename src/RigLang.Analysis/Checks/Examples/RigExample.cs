@@ -1,0 +1,101 @@
+namespace RigLang.Analysis.Checks.Examples;
+
+/// <summary>Small whole files that the checks' examples change a line of.</summary>
+internal static class RigExample
+{
+    /// <summary>A van with a tow ball of its own and a trailer with overrun brakes, <c>rig pair</c>: nothing to object to.</summary>
+    public const string Pair = """
+        vehicle van
+            wheelbase 3.00 m
+            overhang 1.10 m
+            gross-rating 2950 kg
+            combined-rating 5000 kg
+            towing-rating 2300 kg
+            tongue-rating 230 kg
+            axle front
+                carries 1250 kg
+                axle-rating 1400 kg
+            axle rear
+                carries 1150 kg
+                axle-rating 1700 kg
+            aboard nothing
+
+        trailer box
+            mass 1500 kg
+            tongue 105 kg
+            coupling-to-axle 5.00 m
+            gross-rating 2000 kg
+            brakes overrun
+            axle only
+                axle-rating 1900 kg
+            aboard nothing
+
+        load us
+            on vehicle
+                item people 150 kg at 1.40 m behind front-axle
+            on trailer
+                item stores 100 kg at axle
+
+        rig pair
+            vehicle van
+            trailer box
+            load us
+        """;
+
+    /// <summary>A pick-up with a receiver, a hitch with spring bars and a travel trailer, <c>rig tour</c>: nothing to object to.</summary>
+    public const string Bars = """
+        vehicle pick-up
+            wheelbase 145 in
+            pin-overhang 48 in
+            gross-rating 7200 lb
+            combined-rating 16_000 lb
+            towing-rating 9000 lb
+            tongue-rating 900 lb
+            axle front
+                carries 3000 lb
+                axle-rating 3600 lb
+            axle rear
+                carries 2300 lb
+                axle-rating 4000 lb
+            aboard nothing
+
+        trailer travel
+            mass 5500 lb
+            tongue 680 lb
+            coupling-to-axle 200 in
+            gross-rating 7000 lb
+            brakes electric
+            axle pair
+                count 2
+                axle-rating 3500 lb
+            aboard nothing
+
+        hitch bars
+            type weight-distributing
+            towing-rating 10_000 lb
+            tongue-rating 1000 lb
+            reach 10 in
+            mass 80 lb
+            yaw-friction 300 lbf·ft
+
+        load us
+            on vehicle
+                item people 350 lb at 64 in behind front-axle
+            on trailer
+                item stores 300 lb at axle
+
+        rig tour
+            vehicle pick-up
+            trailer travel
+            hitch bars
+            load us
+            restoration 50 %
+        """;
+
+    /// <summary>The example with other text in places of it.</summary>
+    /// <exception cref="ArgumentException">The example has no such text.</exception>
+    public static string With(this string example, params (string Text, string Instead)[] changes) =>
+        changes.Aggregate(example, (text, change) => text.Contains(change.Text, StringComparison.Ordinal)
+            ? text.Replace(change.Text, change.Instead, StringComparison.Ordinal)
+            : throw new ArgumentException($"The example has no \"{change.Text}\"."));
+}
