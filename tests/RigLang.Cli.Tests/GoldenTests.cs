@@ -14,6 +14,7 @@ public sealed class GoldenTests
         { "explain-check", ["explain", "RL901"] },
         { "explain-unit", ["explain", "psi"] },
         { "check-broken", ["check", "broken"] },
+        { "check-journey", ["check", "journey"] },
         { "check-missing", ["check", "broken/gone.rig"] },
         { "show-unknown", ["show", "cost"] },
         { "usage", ["check", "--strickt"] },

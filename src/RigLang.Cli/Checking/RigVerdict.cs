@@ -55,7 +55,8 @@ internal static class RigVerdict
     {
         var lines = RatingTable.Of(rig);
         var known = lines.Where(line => line.IsKnown).ToList();
-        var unknown = lines.Length - known.Count is var count and > 0 ? $"; {count} not known" : "";
+        var open = lines.Where(line => !line.IsKnown).ToList();
+        var unknown = open.Count switch { 0 => "", 1 => $"; not known: {Lower(open[0].Rating.Title)}", _ => $"; {open.Count} not known" };
         if (known.Count == 0)
         {
             return [lines is [{ Load.IsComputed: false } first, ..] ? ResultRows.NotComputed(first.Load) : "none is known"];
