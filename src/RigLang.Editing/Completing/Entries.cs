@@ -1,4 +1,5 @@
 using RigLang.Editing.Hovering;
+using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
 using RigLang.Quantities;
 
@@ -21,11 +22,13 @@ internal sealed class Entries(LineCaret caret)
         }
     }
 
+    /// <summary>The units of the kinds, those that the file already uses for them first.</summary>
     public void AddUnits(IEnumerable<QuantityKind> kinds)
     {
+        var used = UnitsInFile();
         foreach (var kind in kinds)
         {
-            foreach (var unit in kind.ExampleUnits)
+            foreach (var unit in kind.ExampleUnits.OrderByDescending(unit => used.GetValueOrDefault((kind, unit))))
             {
                 var symbol = unit.Symbol;
                 Add(symbol, CompletionSort.Unit, unit.Name == symbol ? kind.Name : unit.Name, insert: caret.IsGlued && symbol != "°" ? " " + symbol : symbol, rank: '1');
@@ -33,12 +36,24 @@ internal sealed class Entries(LineCaret caret)
         }
     }
 
-    public void AddChoices(ChoiceForm form, FactDeclaration fact)
+    public void AddChoices(ChoiceForm form, FactDeclaration fact, bool isOptional)
     {
         foreach (var choice in form.Choices)
         {
-            Add(choice, CompletionSort.Choice, fact.Meaning, rank: '2');
+            Add(choice, CompletionSort.Choice, fact.Meaning, rank: isOptional ? '4' : '2');
         }
+    }
+
+    private Dictionary<(QuantityKind, Unit), int> UnitsInFile()
+    {
+        var counts = new Dictionary<(QuantityKind, Unit), int>();
+        var blocks = caret.Spot.State.Workspace.Link(caret.Spot.File.Id)!.Declarations.SelectMany(declaration => declaration.Block.WithInner());
+        foreach (var measure in blocks.SelectMany(block => block.Facts).SelectMany(fact => fact.Values.Values).OfType<MeasureValue>().Select(value => value.Measure))
+        {
+            counts[(measure.Kind, measure.Unit)] = counts.GetValueOrDefault((measure.Kind, measure.Unit)) + 1;
+        }
+
+        return counts;
     }
 
     public void AddKeyword(FactDeclaration fact, string insert, char rank, string detail)

@@ -6,6 +6,7 @@ using RigLang.Editing.Navigating;
 using RigLang.Editing.Reasons;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
+using RigLang.Model.Linking;
 
 namespace RigLang.Editing.Completing;
 
@@ -41,6 +42,12 @@ internal static class NameCompleter
             _ => caret.Before!.Arguments is [Syntax.Tree.WordSyntax { Text: "fill" }, ..] ? new[] { LocalSort.Tank } : [LocalSort.Item],
         };
         var lines = sorts.SelectMany(sort => LocalScope.Lines(caret.Spot.State, declaration, sort)).ToList();
+        if (lines.Count == 0)
+        {
+            // No rig names this load yet: any vehicle or trailer in sight may come to carry it.
+            lines = [.. InSight(caret).SelectMany(owner => sorts.SelectMany(sort => LocalScope.LinesOf(owner, sort)).Select(line => (owner, line)))];
+        }
+
         if (of == LocalNames.Leg)
         {
             // A stop stands right behind its leg, so the leg above is the one that is meant.
@@ -121,6 +128,13 @@ internal static class NameCompleter
         {
             entries.Add(check.Slug, CompletionSort.Check, check.Summary, CheckCard.Of(check).ToString(), insert: $"{check.Slug} because \"$1\"", rank: '3', isSnippet: true);
         }
+    }
+
+    private static IEnumerable<Declaration> InSight(LineCaret caret)
+    {
+        var (workspace, file) = (caret.Spot.State.Workspace, caret.Spot.File.Id);
+        return new[] { DeclarationKind.Vehicle, DeclarationKind.Trailer }
+            .SelectMany(kind => workspace.Link(file)!.NamesInSight(kind).Select(name => workspace.Find(file, kind, name))).OfType<Declaration>();
     }
 
     private static ResultScope[] ScopesOf(BlockDeclaration home) =>

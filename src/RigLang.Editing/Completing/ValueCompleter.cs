@@ -53,7 +53,7 @@ internal static class ValueCompleter
         switch (slot.Form)
         {
             case ChoiceForm choice:
-                entries.AddChoices(choice, fact);
+                entries.AddChoices(choice, fact, slot.IsOptional);
                 break;
             case QuantityOrNoneForm:
                 AddQuestion(entries, fact);

@@ -87,7 +87,8 @@ internal sealed class NoteBuilder
 
         if (declaration.Block.All(RigFacts.Load) is [.., var load])
         {
-            Add(load, RatingResults.PayloadLeft, rig, "payload {0} left");
+            var isOver = RatingResults.PayloadLeft.Compute(rig) is { IsComputed: true, Value: < 0 };
+            Add(load, RatingResults.PayloadLeft, rig, isOver ? "payload {0}: over" : "payload {0} left");
         }
     }
 
@@ -112,7 +113,7 @@ internal sealed class NoteBuilder
     {
         foreach (var reading in weighing.Passes.SelectMany(pass => pass.Readings))
         {
-            Add(reading.Lines[^1], ReadingResults.Model, reading, "model {0}");
+            Add(reading.Lines[^1], ReadingResults.Model, reading, reading.Lines.Length > 1 ? "model {0} on both" : "model {0}");
         }
     }
 

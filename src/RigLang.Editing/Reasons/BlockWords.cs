@@ -30,6 +30,7 @@ internal static class BlockWords
     {
         var words = line.Place.Text[line.Declaration.Keyword.Length..].Split([' ', '\t'], StringSplitOptions.RemoveEmptyEntries);
         var text = string.Join(' ', words);
-        return line.Key.Length > 0 && text.StartsWith(line.Key, StringComparison.Ordinal) ? text[line.Key.Length..].TrimStart() : text;
+        // A line that is all key, such as "load autumn", would have nothing left to say.
+        return line.Key.Length > 0 && text.Length > line.Key.Length && text.StartsWith(line.Key + " ", StringComparison.Ordinal) ? text[line.Key.Length..].TrimStart() : text;
     }
 }
