@@ -47,6 +47,6 @@ internal static class BlockCard
                 .Table(ResultLines.Rows(Catalogue.Of(ResultScope.Axle).Where(result => result.Compute(axle) is { IsComputed: true }), axle, units));
         }
 
-        return card.Paragraph(ResultLines.Estimates(axles.SelectMany(axle => Catalogue.Of(ResultScope.Axle).Select(result => result.Compute(axle)!)).Where(node => node.IsComputed)));
+        return card.Paragraph(ResultLines.EstimatesInBrief(axles.SelectMany(axle => Catalogue.Of(ResultScope.Axle).Select(result => result.Compute(axle)!)).Where(node => node.IsComputed)));
     }
 }

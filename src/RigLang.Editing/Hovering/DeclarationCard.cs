@@ -10,6 +10,8 @@ namespace RigLang.Editing.Hovering;
 /// <summary>A declaration, wherever it is named: what it is and its headline figures.</summary>
 internal static class DeclarationCard
 {
+    private const int MostLines = 16;
+
     public static CardText Of(View view, Declaration declaration, CancellationToken cancel)
     {
         cancel.ThrowIfCancellationRequested();
@@ -27,8 +29,13 @@ internal static class DeclarationCard
     private static CardText OfPart(View view, Declaration declaration)
     {
         var card = Head(declaration);
-        var lines = declaration.Kind == DeclarationKind.Practice ? declaration.Block.Facts : Headlines(declaration.Kind).SelectMany(fact => declaration.Block.WithInner().SelectMany(block => block.All(fact)));
-        card.Table(lines.Take(14).Select(line => new[] { Name(declaration, line), FactCard.ValueOf(line) is { Length: > 0 } value ? value : Reasons.BlockWords.Value(line) }));
+        if (declaration.Kind == DeclarationKind.Practice)
+        {
+            return card.Table(declaration.Block.Facts.Take(MostLines).Select(line => new[] { line.Declaration.Keyword, Reasons.BlockWords.Text(line) })).Paragraph(UsedBy(view, declaration));
+        }
+
+        var lines = Headlines(declaration.Kind).SelectMany(fact => declaration.Block.WithInner().SelectMany(block => block.All(fact)));
+        card.Table(lines.Take(MostLines).Select(line => new[] { Name(declaration, line), FactCard.ValueOf(line) is { Length: > 0 } value ? value : Reasons.BlockWords.Value(line) }));
         return card.Paragraph(UsedBy(view, declaration));
     }
 

@@ -17,7 +17,7 @@ internal static class FactCard
         card.Paragraph(owner.Length > 0 ? $"**{spot.Fact!.Title}** of {owner}" : $"**{declared.Keyword}**");
         if (spot.Fact is { } line)
         {
-            card.Paragraph(ValueOf(line)).Paragraph(InPlaceOf(spot, line));
+            card.Paragraph(ValueOf(line)).Paragraph(line.Query is null ? "" : StandIns.For(spot, declared)).Paragraph(InPlaceOf(spot, line));
         }
 
         return Describe(card, declared);
@@ -45,8 +45,13 @@ internal static class FactCard
 
     private static CardText Describe(CardText card, FactDeclaration declared)
     {
-        card.Paragraph(Sentence(declared.Meaning));
-        var form = declared.Signature.Slots.IsEmpty ? "" : $"Written `{declared.Keyword} {declared.Signature.Words}`, for instance `{declared.Keyword} {declared.Example}`".TrimEnd();
+        card.Paragraph(CardText.Sentence(declared.Meaning));
+        var form = declared.Signature.Slots switch
+        {
+            [] => "",
+            [{ Lead: null, Form: var only }] => $"Behind it stands {only.Words}, for instance `{declared.Keyword} {declared.Example}`",
+            _ => $"Written `{declared.Keyword} {declared.Signature.Words}`, for instance `{declared.Keyword} {declared.Example}`",
+        };
         var facts = new List<string>();
         if (form.Length > 0)
         {
@@ -92,6 +97,4 @@ internal static class FactCard
     }
 
     private static string Tail(Block block) => block.Path.IndexOf('/', block.Path.IndexOf('#', StringComparison.Ordinal)) is var slash and >= 0 ? block.Path[slash..] : "";
-
-    private static string Sentence(string meaning) => meaning.Length == 0 ? "" : char.ToUpperInvariant(meaning[0]) + meaning[1..];
 }

@@ -13,6 +13,9 @@ namespace RigLang.Editing.Hovering;
 /// <summary>An item or a tank's level in a load: what it does to the axles of each rig that carries it, found by leaving it at home.</summary>
 internal static class ItemCard
 {
+    /// <summary>Kilograms that nobody would look for.</summary>
+    private const double LeastShown = 0.05;
+
     public static CardText? Of(Spot spot, Fact line, CancellationToken cancel)
     {
         if (spot.Linked is not { Kind: DeclarationKind.Load } load || (line.Declaration != CargoFacts.Load.Item && line.Declaration != CargoFacts.Load.Fill))
@@ -29,7 +32,7 @@ internal static class ItemCard
             var units = SubjectUnits.Of(rig, spot.State.Units);
             var rows = new IResult[] { LoadResults.FrontAxleLoad, LoadResults.RearAxleLoad, LoadResults.TrailerAxleLoad, LoadResults.TongueLoad }
                 .Select(result => (Result: result, With: result.Compute(rig)!, Without: result.Compute(without)!))
-                .Where(row => row.With.IsComputed && row.Without.IsComputed)
+                .Where(row => row.With.IsComputed && row.Without.IsComputed && Math.Abs(row.With.Value - row.Without.Value) >= LeastShown)
                 .Select(row => new[] { row.Result.Title, Signed(row.With.Value - row.Without.Value, row.Result.Kind, units), $"to {Shown.Marked(row.Result, row.With, units)}" }).ToList();
             card.Paragraph(rows.Count > 0 ? $"In {rig.Title} it does" : "").Table(rows);
         }

@@ -14,6 +14,6 @@ internal static class QueryCard
             card.Paragraph($"Wanted: the value for which `{spot.Syntax.TextOf(query.Span).TrimStart('?').Trim()}`. It is not solved for yet and counts as not known.");
         }
 
-        return spot.Declared is { } fact ? card.Paragraph(fact.Estimate is null ? $"Until it is known: {fact.Else}" : $"Until it is known the estimate stands in, and every result that reads it is marked: {fact.Else}") : card;
+        return spot.Declared is { } fact ? card.Paragraph(StandIns.For(spot, fact)).Paragraph(fact.Estimate is null ? $"Until it is known: {fact.Else}" : $"Until it is known the estimate stands in, and every result that reads it is marked: {fact.Else}") : card;
     }
 }

@@ -19,7 +19,7 @@ internal static class ResultCard
         var card = new CardText();
         if (nodes is not [var first, ..])
         {
-            return card.Paragraph($"**{result.Title}** `{result.Name}`").Paragraph(result.Meaning).Paragraph($"= {result.Formula}").Paragraph($"Source: {result.Source}");
+            return card.Paragraph($"**{result.Title}** `{result.Name}`").Paragraph(CardText.Sentence(result.Meaning)).Paragraph($"= {result.Formula}").Paragraph($"Source: {result.Source}");
         }
 
         var units = SubjectUnits.Of(first.Subject, spot.State.Units);
@@ -32,22 +32,22 @@ internal static class ResultCard
             card.Paragraph($"**{result.Title}** `{result.Name}`").Table(nodes.Select(node => new[] { node.Subject.Title, Shown.Marked(result, node, units) }));
         }
 
-        card.Paragraph(bound is not null && first.IsComputed ? Judged(bound, first) : "").Paragraph(result.Meaning).Paragraph($"= {result.Formula}");
+        card.Paragraph(bound is not null && first.IsComputed ? Judged(bound, first) : "").Paragraph(CardText.Sentence(result.Meaning)).Paragraph($"= {result.Formula}");
         Explain(spot.View, card, first, units);
         return card.Paragraph($"Source: {result.Source}");
     }
 
     /// <summary>The same for a tooltip: one result of one subject, with the results it was made from.</summary>
     public static CardText Short(IResult result, Node node, UnitChoice units) => new CardText()
-        .Paragraph($"**{result.Title}** of {node.Subject.Title}: **{Shown.Value(result, node, units)}**{Shown.Mark(node)}").Paragraph(result.Meaning).Paragraph($"= {result.Formula}")
+        .Paragraph($"**{result.Title}** of {node.Subject.Title}: **{Shown.Value(result, node, units)}**{Shown.Mark(node)}").Paragraph(CardText.Sentence(result.Meaning)).Paragraph($"= {result.Formula}")
         .Table(Parts(node).DistinctBy(part => (part.Result, part.Node.Subject)).Select(part => new[] { part.Result.Title, Shown.Marked(part.Result, part.Node, units) }))
         .Paragraph(ResultLines.Estimates([node]));
 
     private static string Judged(Bound bound, Node<double> node)
     {
-        var wanted = bound.Line.Declaration == PracticeFacts.Limit ? "The limit is" : "Expected is";
+        var wanted = bound.Line.Declaration == PracticeFacts.Limit ? "The limit is" : "Expected";
         var where = bound.Line.Values.ContainsKey("at") ? $" at {bound.Line.PlaceOf("at").Text}" : "";
-        return $"{wanted} {bound.Words}{where}: {(bound.Judge(node.Value) == Miss.None ? "met" : "missed")}";
+        return $"{wanted} {bound.Words.TrimStart('=', ' ')}{where}: {(bound.Judge(node.Value) == Miss.None ? "met" : "missed")}";
     }
 
     /// <summary>Two levels: the results that it was made from, and the facts that all of it rests on.</summary>
@@ -59,9 +59,17 @@ internal static class ResultCard
         card.Paragraph(facts.Count > 0 ? "From" : "").Bullets(facts, MostFacts).Paragraph(ResultLines.Estimates([node]));
     }
 
-    /// <summary>The nearest declared results below a node; steps without a name of their own are looked through.</summary>
+    /// <summary>The results that the formula names, and those that were read besides.</summary>
     private static IEnumerable<(IResult Result, Node Node)> Parts(Node node)
     {
+        foreach (var word in ((IResult)node.Computation).Formula.Split([' ', '(', ')', ',', ';'], StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (Catalogue.FindResult(word) is { } named && named != node.Computation && named.Compute(node.Subject) is { Applies: true } term)
+            {
+                yield return (named, term);
+            }
+        }
+
         foreach (var below in node.Reads.OfType<ComputationRead>().Select(read => read.Node))
         {
             if (below.Computation is IResult result)

@@ -49,10 +49,17 @@ internal static class ResultLines
         };
     }
 
+    /// <summary>The same in a line: only which lines would replace estimates.</summary>
+    public static string EstimatesInBrief(IEnumerable<Node> nodes)
+    {
+        var facts = Ground.Of(nodes).Where(read => read.IsEstimated).GroupBy(read => read.Fact.Keyword).ToList();
+        return facts.Count == 0 ? "" : $"Estimated, until these lines are written: {string.Join(", ", facts.Select(group => $"`{group.Key}`{Owners(group)}"))}.";
+    }
+
     private static string Owners(IEnumerable<FactRead> reads)
     {
         var owners = reads.Select(read => BlockWords.Of(read.Block)).Where(owner => owner.Length > 0).Distinct().ToList();
-        return owners.Count == 0 ? "" : $" of {string.Join("; ", owners)}";
+        return owners.Count == 0 ? "" : $" of {string.Join(" and ", owners)}";
     }
 
     private static string Computed(FactRead read, UnitChoice units) => read.Fact.Kind is { } kind ? units.Write(read.Value, kind) : "";

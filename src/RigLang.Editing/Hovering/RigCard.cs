@@ -19,6 +19,10 @@ internal static class RigCard
     public const string Caution =
         "Ratings are ceilings, not aims. Weigh the real rig; the makers' and the local law's word comes first; structural work on a hitch belongs to those licensed for it.";
 
+    private const int MostRatings = 8;
+
+    private const int MostListed = 3;
+
     private static readonly ImmutableArray<IResult> Ratios =
     [
         RatioResults.TongueRatio, RatioResults.OverhangRatio, RatioResults.TrailerShare, RatioResults.FrontAxleChange, HitchResults.RestoredShare, RatingResults.PayloadLeft,
@@ -33,12 +37,14 @@ internal static class RigCard
         var units = SubjectUnits.Of(rig, view.State.Units);
         var ratings = RatingTable.Of(rig);
         var card = new CardText().Heading($"rig {rig.Parts.Rig.Name}", rig.Parts.Rig.Title).Paragraph(Verdict(ratings));
-        card.Table(ratings.Where(line => line.IsKnown).Select(Row));
+        var known = ratings.Where(line => line.IsKnown).ToList();
+        var shown = known.Count > MostRatings + 1 ? Math.Max(MostRatings, known.Count(line => line.IsOver)) : known.Count;
+        card.Table(known.Take(shown).Select(Row)).Paragraph(shown < known.Count ? $"{known.Count - shown} more have more room." : "");
         card.Table(ResultLines.Rows(Loads.Where(result => !ratings.Any(line => line.IsKnown && line.Rating.Load == result)), rig, units));
         var ratios = Ratios.Select(result => (Result: result, Node: result.Compute(rig)!)).Where(pair => pair.Node.IsComputed).ToList();
         card.Table(ratios.Select(pair => new[] { pair.Result.Title, Shown.Marked(pair.Result, pair.Node, units) }));
         var nodes = ratings.Select(line => (Node)line.Load).Concat(ratios.Select(pair => pair.Node));
-        return card.Paragraph(ResultLines.Estimates(nodes)).Paragraph(Caution);
+        return card.Paragraph(ResultLines.EstimatesInBrief(nodes)).Paragraph(Caution);
     }
 
     /// <summary>In a sentence: over, within, or not known yet and for want of what.</summary>
@@ -53,9 +59,9 @@ internal static class RigCard
         }
 
         var first = over.Count > 0
-            ? $"**Over {Count(over.Count)}:** {string.Join(", ", over.Select(line => $"{Lower(line.Rating.Title)} by {Room(line)}"))}."
+            ? $"**Over {Count(over.Count)}:** {Listed(over, line => $"{Lower(line.Rating.Title)} by {Room(line)}")}."
             : $"**Within {(unknown.Count == 0 ? "all " : "the ")}{Count(known.Count)}{(unknown.Count == 0 ? "" : " that can be checked")}.** Closest: {Lower(known[0].Rating.Title)}, {Room(known[0])} left.";
-        return unknown.Count == 0 ? first : $"{first} Not checked: {string.Join("; ", unknown.Take(3).Select(line => $"{Lower(line.Rating.Title)}, {Lack(line)}"))}{(unknown.Count > 3 ? $"; and {unknown.Count - 3} more" : "")}.";
+        return unknown.Count == 0 ? first : $"{first} Not checked: {Listed(unknown, line => $"{Lower(line.Rating.Title)}, {Lack(line)}")}.";
     }
 
     /// <summary>Load, limit as its author wrote it, room.</summary>
@@ -74,6 +80,10 @@ internal static class RigCard
         !line.Load.IsComputed ? Shown.NotComputed(line.Load)
         : line.LimitNode is { IsComputed: false } limit ? Shown.NotComputed(limit)
         : $"needs `{line.Rating.Limit.Keyword}`{(BlockWords.Of(line.Rating.Owner) is { Length: > 0 } owner ? " of " + owner : "")}";
+
+    /// <summary>The first few; titles have commas of their own.</summary>
+    private static string Listed(List<RatingLine> lines, Func<RatingLine, string> words) =>
+        string.Join("; ", lines.Take(MostListed).Select(words)) + (lines.Count > MostListed ? $"; and {lines.Count - MostListed} more" : "");
 
     private static string Count(int count) => count == 1 ? "1 rating" : $"{count} ratings";
 

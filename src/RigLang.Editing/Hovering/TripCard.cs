@@ -16,7 +16,7 @@ internal static class TripCard
         var card = new CardText().Heading(trip.Title, trip.Parts.Trip.Title).Paragraph($"From {trip.StartName} with {trip.Rig.Title}")
             .Table(rows.Select(row => Row(row, units)));
         card.Table(ResultLines.Rows(TripResults.Set.All, trip, units));
-        return card.Paragraph(ResultLines.Estimates(TripResults.Set.All.Select(result => result.Compute(trip)!).Where(node => node.IsComputed)));
+        return card.Paragraph(ResultLines.EstimatesInBrief(TripResults.Set.All.Select(result => result.Compute(trip)!).Where(node => node.IsComputed)));
     }
 
     public static CardText Of(View view, LegSubject leg)
@@ -31,7 +31,7 @@ internal static class TripCard
             card.Paragraph("The speed wished isn't held everywhere: the drive hasn't the power.");
         }
 
-        return card.Paragraph(ResultLines.Estimates(LegResults.Set.All.Select(result => result.Compute(leg)!).Where(node => node.IsComputed)));
+        return card.Paragraph(ResultLines.EstimatesInBrief(LegResults.Set.All.Select(result => result.Compute(leg)!).Where(node => node.IsComputed)));
     }
 
     public static CardText Of(View view, StopSubject stop)
@@ -39,7 +39,7 @@ internal static class TripCard
         var units = SubjectUnits.Of(stop, view.State.Units);
         return new CardText().Heading(stop.Title, stop.Leg.PlaceName == stop.Block.Key ? null : stop.Leg.PlaceName)
             .Table(ResultLines.Rows(StopResults.Set.All, stop, units))
-            .Paragraph(ResultLines.Estimates(StopResults.Set.All.Select(result => result.Compute(stop)!).Where(node => node.IsComputed)));
+            .Paragraph(ResultLines.EstimatesInBrief(StopResults.Set.All.Select(result => result.Compute(stop)!).Where(node => node.IsComputed)));
     }
 
     private static string[] Row(TripRow row, UnitChoice units) =>
@@ -47,7 +47,7 @@ internal static class TripCard
         row.Leg.PlaceName,
         Cell(LegResults.Distance, row.Distance, units),
         Cell(LegResults.Time, row.Time, units),
-        row.Left.Applies ? $"{Cell(LegResults.EnergyLeft, row.Left, units)} left" : "",
+        row.Left is { Applies: true, IsComputed: true } ? $"{units.Brief(LegResults.EnergyLeft, row.Leg, row.Left.Value)} left{Shown.Mark(row.Left)}" : row.Left.Applies ? Shown.NotComputed(row.Left) : "",
     ];
 
     private static string Cell(IResult result, Analysis.Tracking.Node<double> node, UnitChoice units) => node.IsComputed ? units.Brief(result, node.Subject, node.Value) + Shown.Mark(node) : "?";

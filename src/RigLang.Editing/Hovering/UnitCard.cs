@@ -13,8 +13,9 @@ internal static class UnitCard
     {
         foreach (var token in UnitsIn(argument))
         {
-            // Right behind the number the caret is still on the number.
-            if (spot.Position.Character > token.Span.Start && token.Span.Touches(spot.Position.Character) && Of(spot, token.Text, argument.Span) is { } text)
+            // Where the unit is glued to its number, the caret between the two is still on the number.
+            var isGlued = token.Span.Start > 0 && char.IsAsciiDigit(spot.Syntax.Text[token.Span.Start - 1]);
+            if (spot.Position.Character >= token.Span.Start + (isGlued ? 1 : 0) && token.Span.Touches(spot.Position.Character) && Of(spot, token.Text, argument.Span) is { } text)
             {
                 return (token.Span, text);
             }

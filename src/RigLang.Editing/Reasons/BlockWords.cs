@@ -25,11 +25,13 @@ internal static class BlockWords
         return isReplaced && read.Line?.Value is not AbsentValue ? units.Write(read.Value, read.Fact.Kind!) : read.Line is { } line ? Value(line) : "";
     }
 
+    /// <summary>The line behind its keyword, as written, with one blank between its words.</summary>
+    public static string Text(Fact line) => string.Join(' ', line.Place.Text[line.Declaration.Keyword.Length..].Split([' ', '\t'], StringSplitOptions.RemoveEmptyEntries));
+
     /// <summary>The line behind its keyword and key, as written, with one blank between its words.</summary>
     public static string Value(Fact line)
     {
-        var words = line.Place.Text[line.Declaration.Keyword.Length..].Split([' ', '\t'], StringSplitOptions.RemoveEmptyEntries);
-        var text = string.Join(' ', words);
+        var text = Text(line);
         // A line that is all key, such as "load autumn", would have nothing left to say.
         return line.Key.Length > 0 && text.Length > line.Key.Length && text.StartsWith(line.Key + " ", StringComparison.Ordinal) ? text[line.Key.Length..].TrimStart() : text;
     }
