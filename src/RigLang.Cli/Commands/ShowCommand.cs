@@ -22,7 +22,7 @@ internal static class ShowCommand
         var units = new Option<string>("--units") { HelpName = "written|metric|us", Description = "Units of the results; as the author of the facts writes if nothing is said." };
         units.AcceptOnlyFromAmong("written", "metric", "us");
         var json = new Option<bool>("--json") { Description = "Write everything as JSON, each result with the facts that went into it." };
-        var command = new Command("show", "Show what is computed of a rig, trip, weighing or run.") { words, within, units, json };
+        var command = new Command("show", "Show what is computed of a rig, trip or weighing.") { words, within, units, json };
         command.SetAction(arguments => Run(
             terminal, SubjectQuery.Of(arguments.GetValue(words) ?? [], arguments.GetValue(within), terminal.Folder), arguments.GetValue(units), arguments.GetValue(json)));
         return command;

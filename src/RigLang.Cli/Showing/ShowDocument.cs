@@ -9,7 +9,7 @@ namespace RigLang.Cli.Showing;
 /// <param name="Riglang">The program's version.</param>
 internal sealed record ShowDocument(string Format, int Version, string Riglang, ImmutableArray<SubjectJson> Subjects);
 
-/// <summary>A rig, trip, weighing or run.</summary>
+/// <summary>A rig, trip or weighing.</summary>
 internal sealed record SubjectJson(string Kind, string Name, string? Title, PlaceJson Place, ImmutableArray<LimitJson> Limits, ImmutableArray<ResultJson> Results);
 
 /// <summary>A limit with what is on it; <c>room</c> and <c>use</c> are absent where load or limit is unknown.</summary>
