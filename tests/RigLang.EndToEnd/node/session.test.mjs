@@ -229,6 +229,21 @@ test("the server asks to be told of rig files that change on the disk", () => {
   assert.ok(watched.some(({ registerOptions }) => registerOptions.watchers.some(({ globPattern }) => globPattern.includes("rig"))));
 });
 
+test("computed values come in the units of the settings, as soon as they change", async () => {
+  const setUnits = async (unitSystem) => {
+    session.settings = { riglang: { unitSystem, hints: true } };
+    const refreshed = session.refreshed();
+    await session.notify("workspace/didChangeConfiguration", { settings: null });
+    await refreshed;
+  };
+  await setUnits("us");
+  const us = await hoverText(rig, "coast", "rig ");
+  await setUnits("asWritten");
+  const asWritten = await hoverText(rig, "coast", "rig ");
+  assert.match(us, /Front axle load\s+2[56]\d\d lb/); // 1180 kg ± 15 kg
+  assert.match(asWritten, /Front axle load\s+11\d\d kg/);
+});
+
 test("a whole new text is taken in one change", async () => {
   const version = await session.change(rig.uri, { text: "rig\n" });
   await session.diagnostics(rig.uri, (list) => !clean(list), version);

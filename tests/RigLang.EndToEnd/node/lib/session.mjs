@@ -63,6 +63,7 @@ export class Session {
   #published = new Map();
   #waiting = new Set();
   #versions = new Map();
+  #refreshed = () => {};
 
   constructor() {
     this.server = new ServerProcess();
@@ -93,9 +94,11 @@ export class Session {
       return null;
     });
     this.connection.onRequest("workspace/configuration", ({ items }) => items.map(({ section }) => this.settings[section] ?? null));
-    for (const kind of ["inlayHint", "semanticTokens"]) {
-      this.connection.onRequest(`workspace/${kind}/refresh`, () => null);
-    }
+    this.connection.onRequest("workspace/semanticTokens/refresh", () => null);
+    this.connection.onRequest("workspace/inlayHint/refresh", () => {
+      this.#refreshed();
+      return null;
+    });
     this.connection.listen();
   }
 
@@ -127,6 +130,11 @@ export class Session {
     });
     await this.notify("initialized", {});
     return answer;
+  }
+
+  /** Comes back when the server next asks for the hints on the screen to be fetched again. */
+  refreshed() {
+    return this.#within(new Promise((resolve) => (this.#refreshed = resolve)), () => "the server to ask for a refresh");
   }
 
   // ---- Documents
