@@ -103,5 +103,7 @@ function reportMissing(context: ExtensionContext, problem: string): void {
 }
 
 async function showInstructions(context: ExtensionContext): Promise<void> {
-  await commands.executeCommand("markdown.showPreview", Uri.joinPath(context.extensionUri, "README.md"));
+  // Packing writes its name in small letters.
+  const name = ["readme.md", "README.md"].find((file) => existsSync(context.asAbsolutePath(file))) ?? "README.md";
+  await commands.executeCommand("markdown.showPreview", Uri.joinPath(context.extensionUri, name));
 }

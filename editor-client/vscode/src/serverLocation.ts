@@ -5,7 +5,7 @@ export interface ServerCommand {
   readonly command: string;
   readonly args: readonly string[];
   /** Where it was found, for the log. */
-  readonly origin: "setting" | "path" | "bundled";
+  readonly origin: "setting" | "PATH" | "extension";
 }
 
 /** Why there is no server to start, in words for the user. */
@@ -48,18 +48,18 @@ export function findServer(places: SearchPlaces): ServerCommand | ServerMissing 
     for (const name of names) {
       const file = join.join(folder, name);
       if (places.isFile(file)) {
-        return commandFor(file, "path");
+        return commandFor(file, "PATH");
       }
     }
   }
 
   // The .dll runs on every platform; a program file packed beside it only on the one it was built for.
-  const bundled = join.join(places.extensionFolder, "server", "riglang.dll");
-  if (places.isFile(bundled)) {
-    return commandFor(bundled, "bundled");
+  const packed = join.join(places.extensionFolder, "server", "riglang.dll");
+  if (places.isFile(packed)) {
+    return commandFor(packed, "extension");
   }
 
-  return { problem: "The riglang program was not found: it is not on the PATH, and the setting riglang.serverPath is empty." };
+  return { problem: "The riglang program was not found: it is not on the PATH, the setting riglang.serverPath is empty, and none is packed with the extension." };
 }
 
 function fullPath(setting: string, places: SearchPlaces, join: path.PlatformPath): string {

@@ -46,21 +46,21 @@ test("a setting that leads nowhere is said, though the PATH has a server", () =>
 
 test("the first folder of the PATH that has the program counts; empty and relative folders don't", () => {
   const found = findServer(places(["riglang", "bin/riglang", "/opt/tools/riglang"], { pathVariable: ":bin:/usr/bin:/opt/tools" }));
-  assert.deepEqual(found, { command: "/opt/tools/riglang", args: ["lsp"], origin: "path" });
+  assert.deepEqual(found, { command: "/opt/tools/riglang", args: ["lsp"], origin: "PATH" });
 });
 
 test("the packed server is the last resort", () => {
   const found = findServer(places(["/ext/server/riglang.dll"]));
-  assert.deepEqual(found, { command: "dotnet", args: ["/ext/server/riglang.dll", "lsp"], origin: "bundled" });
+  assert.deepEqual(found, { command: "dotnet", args: ["/ext/server/riglang.dll", "lsp"], origin: "extension" });
 });
 
 test("on Windows the program ends in .exe and folders are parted by semicolons", () => {
   const found = findServer(places(["C:\\tools\\riglang.exe"], { platform: "win32", pathVariable: "C:\\bin;C:\\tools", extensionFolder: "C:\\ext" }));
-  assert.deepEqual(found, { command: "C:\\tools\\riglang.exe", args: ["lsp"], origin: "path" });
+  assert.deepEqual(found, { command: "C:\\tools\\riglang.exe", args: ["lsp"], origin: "PATH" });
 });
 
 test("nothing anywhere says what was looked at", () => {
   const found = findServer(places([]));
   assert.ok("problem" in found);
-  assert.match(found.problem, /not on the PATH, and the setting riglang\.serverPath is empty/);
+  assert.match(found.problem, /not on the PATH, the setting riglang\.serverPath is empty, and none is packed/);
 });
