@@ -17,6 +17,9 @@ internal static class RoadLoads
     /// <summary>What a surface adds to the rolling on asphalt: rolled gravel 0.02 against 0.01 (engineeringtoolbox.com), mown grass (our choice).</summary>
     private const double GravelAdds = 0.01, GrassAdds = 0.05;
 
+    /// <summary>In place of the turning parts' share: at a steady speed they count for nothing, and whatever would count them comes out unknown.</summary>
+    private const double Steady = double.NaN;
+
     /// <summary>
     /// The vehicle's own road load as its bench figures give it; null where none of them is written. No line says the mass of that test: the mass as weighed is
     /// taken for it.
@@ -100,11 +103,11 @@ internal static class RoadLoads
 
     /// <summary>The combination's road load on its usual surface.</summary>
     public static Computation<RigStudy, RoadLoad> Whole { get; } = new("road load of the combination", (read, rig) =>
-        new RoadLoad(read.Get(TrainMass.Whole, rig), read.Get(Rolling, rig), read.Get(Drag, rig), read.Quantity(rig.Vehicle, VehicleFacts.RotatingMass)));
+        new RoadLoad(read.Get(TrainMass.Whole, rig), read.Get(Rolling, rig), read.Get(Drag, rig), Steady));
 
     /// <summary>The vehicle's road load alone and as weighed: what a stated consumption is about.</summary>
     public static Computation<RigStudy, RoadLoad> Solo { get; } = new("road load of the vehicle alone", (read, rig) =>
-        new RoadLoad(read.Get(TrainMass.VehicleAsWeighed, rig), read.Get(VehicleRolling, rig), read.Get(BareDrag, rig), read.Quantity(rig.Vehicle, VehicleFacts.RotatingMass)));
+        new RoadLoad(read.Get(TrainMass.VehicleAsWeighed, rig), read.Get(VehicleRolling, rig), read.Get(BareDrag, rig), Steady));
 
     private static double WithTrailer(Reader read, RigStudy rig, double vehicle)
     {
