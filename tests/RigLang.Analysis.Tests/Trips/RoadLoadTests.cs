@@ -129,7 +129,7 @@ public class RoadLoadTests
                 mass 1500 kg
                 width 2.3 m
                 height 2.6 m
-                {trailerLine.Replace("\n", "\n", StringComparison.Ordinal)}
+                {trailerLine}
                 aboard nothing
             rig r
                 vehicle v

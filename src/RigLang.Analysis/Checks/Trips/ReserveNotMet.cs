@@ -55,7 +55,7 @@ public sealed class ReserveNotMet : TripCheck
             var reserve = trip.Block.Find(TripFacts.Reserve)!;
             yield return Report(
                 trip, PlaceOf(leg),
-                $"{leg.PlaceName} is reached with {Percent(left.Value)} left{Mark(left)}, {Percent(-room.Value)} less than the reserve of {reserve.PlaceOf("value").Text}. {Advice(trip, leg, -room.Value)}") with
+                $"{leg.PlaceName} is reached with {Percent(left.Value)} left{Mark(left)}, {Percent(-room.Value)} short of the reserve of {reserve.PlaceOf("value").Text}. {Advice(trip, leg, -room.Value)}") with
             {
                 Related = [new Related(reserve.Place, "the reserve")],
             };
@@ -66,6 +66,6 @@ public sealed class ReserveNotMet : TripCheck
     {
         var needed = trip.Compute(Charge.AtStart, leg).Value + lacking;
         var from = leg.Before?.PlaceName ?? trip.StartName;
-        return needed <= 1 ? $"Leave {from} with {Percent(Math.Ceiling(needed * 100) / 100)}, or drive slower." : "Even full it doesn't reach: drive slower, or stop on the way.";
+        return needed <= 1 ? $"Leave {from} with {WholePercent(needed)}, or drive slower." : "Even full it doesn't reach: drive slower, or stop on the way.";
     }
 }

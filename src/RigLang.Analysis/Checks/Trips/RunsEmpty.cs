@@ -55,7 +55,7 @@ public sealed class RunsEmpty : TripCheck
                 : $"{Distance(trip, charge.EmptyAt)} into the leg to {leg.PlaceName}";
             yield return Report(
                 trip, PlaceOf(leg),
-                $"The {what} is empty {where}{Mark(along)}; the leg takes {Percent(taken.Value)} of it, and {Percent(-charge.Lowest)} are lacking. {Advice(trip, leg, -charge.Lowest)}");
+                $"The {what} is empty {where}{Mark(along)}; the leg takes {Percent(taken.Value)} of it, and {Percent(-charge.Lowest)} is lacking. {Advice(trip, leg, -charge.Lowest)}");
         }
     }
 
@@ -63,7 +63,7 @@ public sealed class RunsEmpty : TripCheck
     {
         var needed = trip.Compute(Charge.AtStart, leg).Value + lacking;
         return needed <= 1
-            ? $"Leave {leg.Before?.PlaceName ?? trip.StartName} with more than {Percent(Math.Ceiling(needed * 100) / 100)}, or drive slower."
+            ? $"Leave {leg.Before?.PlaceName ?? trip.StartName} with more than {WholePercent(needed)}, or drive slower."
             : "Stop on the way, or drive slower.";
     }
 }

@@ -23,6 +23,9 @@ public abstract class TripCheck : Check
 
     private protected static string Percent(double share) => QuantityWriter.Write(share, QuantityKinds.Ratio, DisplaySystem.Metric);
 
+    /// <summary>The next whole percent: what to leave with, so that it is enough.</summary>
+    private protected static string WholePercent(double share) => QuantityWriter.Write(Math.Ceiling((share * 100) - 1e-9) / 100, Units.Percent, 0);
+
     private protected static string Duration(double seconds) => QuantityWriter.WriteDuration(seconds);
 
     /// <summary>A length along the road in the unit of the trip's author.</summary>

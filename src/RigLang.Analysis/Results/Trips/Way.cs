@@ -103,11 +103,11 @@ internal sealed record Way(Block Block, JourneyFacts Facts, Model.Tracks.Track? 
         return Profile is { } flat ? AlongCourses(pieces, flat) : pieces;
     }
 
-    /// <summary>The sections' lengths (m), grades, rises (m) and speeds (m/s); those of no length left out.</summary>
+    /// <summary>The sections' lengths (m), grades, rises (m) and speeds (m/s). Those of no length are left out, and speeds of none; a check says so.</summary>
     internal ImmutableArray<(double Length, double Grade, double Rise, double? Speed)> Sections(Reader read) =>
     [
         .. read.Lines(Block, Facts.Section)
-            .Select(line => (Length: line.MeasureOf("length")!.Value, Grade: line.MeasureOf("grade")!.Value, Speed: line.MeasureOf("speed")?.Value))
+            .Select(line => (Length: line.MeasureOf("length")!.Value, Grade: line.MeasureOf("grade")!.Value, Speed: line.MeasureOf("speed") is { Value: > 0 and var speed } ? speed : (double?)null))
             .Where(section => section.Length > 0).Select(section => (section.Length, section.Grade, section.Length * Slope.Sine(section.Grade), section.Speed)),
     ];
 
