@@ -1,7 +1,7 @@
 // JSON Schemas of every message of the protocol, made from the type declarations of vscode-languageserver-protocol.
 // Objects are closed (a misspelt member is an error), and integers are integers.
 import { createHash } from "node:crypto";
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
@@ -20,12 +20,17 @@ export function protocolSchemas() {
   const file = path.join(cache, `${key}.json`);
   if (!existsSync(file)) {
     mkdirSync(cache, { recursive: true });
-    writeFileSync(file, JSON.stringify(make()));
+    // Test files run side by side, each in a process of its own: none may see the half-written work of another.
+    const own = mkdtempSync(path.join(cache, "making-"));
+    const made = path.join(own, "schemas.json");
+    writeFileSync(made, JSON.stringify(make(own)));
+    renameSync(made, file);
+    rmSync(own, { recursive: true });
   }
   return JSON.parse(readFileSync(file, "utf8"));
 }
 
-function make() {
+function make(folder) {
   const declarations = path.join(modules, "vscode-languageserver-protocol", "lib", "common", "api.d.ts");
   const options = { module: ts.ModuleKind.Node16, moduleResolution: ts.ModuleResolutionKind.Node16, strict: true, types: [], lib: ["lib.es2022.d.ts"] };
   const program = ts.createProgram([declarations], options);
@@ -79,10 +84,11 @@ function make() {
   notifications["$/progress"] = { params: define("{ token: ProgressToken; value: LSPAny }") };
 
   const names = exported.filter((symbol) => resolved(checker, symbol).flags & ts.SymbolFlags.Type).map((symbol) => symbol.name);
-  const source = path.join(cache, "payloads.ts");
+  const source = path.join(folder, "payloads.ts");
   writeFileSync(source, `import type { ${names.join(", ")} } from ${JSON.stringify(declarations.replace(/\.d\.ts$/, ".js"))};\n${lines.join("\n")}\n`);
-  const tsconfig = path.join(cache, "tsconfig.json");
-  writeFileSync(tsconfig, JSON.stringify({ compilerOptions: { module: "node16", moduleResolution: "node16", strict: true, types: [], lib: ["es2022"] }, files: [source] }));
+  const tsconfig = path.join(folder, "tsconfig.json");
+  const compilerOptions = { module: "node16", moduleResolution: "node16", strict: true, types: [], lib: ["es2022"] };
+  writeFileSync(tsconfig, JSON.stringify({ compilerOptions, files: [source] }));
   const { definitions } = createGenerator({ path: source, tsconfig, type: "*", skipTypeCheck: false, additionalProperties: false, topRef: true }).createSchema("*");
   for (const [name, limits] of Object.entries({ integer: { minimum: -(2 ** 31) }, uinteger: { minimum: 0 } })) {
     definitions[name] = { type: "integer", maximum: 2 ** 31 - 1, ...limits };
