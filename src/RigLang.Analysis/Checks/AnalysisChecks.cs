@@ -16,7 +16,7 @@ public static class AnalysisChecks
     public static ImmutableArray<Check> All { get; } =
     [
         new UnknownReference(),
-        new ExpectationMissed(),
+        new ExpectationMissed(), new UnknownResult(),
         .. RatingChecks.All,
         .. TripChecks.All,
         .. WeighingChecks.All,

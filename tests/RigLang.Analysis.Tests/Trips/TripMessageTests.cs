@@ -26,6 +26,9 @@ public class TripMessageTests
         "depart 2026-10-03 08:00 +10:00\ndriving-limit 30 min\nleg a \"Camp\"\n    distance 90 km", "driving-limit-exceeded",
         "2026-10-03 has 1 h of driving, more than 30 min. Stay a night on the way, or set the limit that you mean.")]
     [InlineData(
+        "driving-limit 30 min\nleg a \"Camp\"\n    distance 90 km", "driving-limit-exceeded",
+        "The trip has 1 h of driving, more than 30 min. Stay a night on the way, or set the limit that you mean.")]
+    [InlineData(
         "depart 2026-10-03 08:00 +10:00\nleg a \"Camp\"\n    distance 90 km\nstop a\n    until 2026-10-03 08:30", "until-past",
         "Camp is reached 2026-10-03 09:00 +10:00, when 2026-10-03 08:30 has gone by; the stop isn't held any longer by it. Mend the date, or take the line out.")]
     [InlineData(

@@ -44,15 +44,25 @@ public sealed class DrivingLimitExceeded : TripCheck
 
     public override IEnumerable<Finding> Run(TripStudy trip)
     {
-        if (trip.Block.Find(TripFacts.DrivingLimit) is not { } line || line.MeasureOf("value") is not { } limit || trip.Compute(Days.OfTrip, trip) is not { Missing: null } days)
+        if (trip.Block.Find(TripFacts.DrivingLimit) is not { } line || line.MeasureOf("value") is not { } limit)
         {
             yield break;
         }
 
+        var days = trip.Compute(Days.OfTrip, trip);
+        var driving = trip.Compute(TripResults.DrivingTime, trip);
         var over = days.Value.Where(day => Limits.Exceeds(day.Driving, limit.Value)).Select(day => $"{new Moment(day.Date)} has {Duration(day.Driving)}").ToList();
+        if (Clock.DepartureOf(trip) is null && IsWithinADay(trip) && driving.IsComputed && Limits.Exceeds(driving.Value, limit.Value))
+        {
+            over.Add($"The trip has {Duration(driving.Value)}");
+        }
+
         if (over.Count > 0)
         {
-            yield return Report(trip, line.Place, $"{string.Join(", ", over)} of driving{Mark(days)}, more than {limit.Text}. Stay a night on the way, or set the limit that you mean.");
+            yield return Report(trip, line.Place, $"{string.Join(", ", over)} of driving{Mark(driving)}, more than {limit.Text}. Stay a night on the way, or set the limit that you mean.");
         }
     }
+
+    /// <summary>Without a departure nobody knows where one day ends; a trip that is over within one is one day's driving all the same.</summary>
+    private static bool IsWithinADay(TripStudy trip) => trip.Compute(TripResults.TotalTime, trip) is { IsComputed: true, Value: < 86_400 };
 }

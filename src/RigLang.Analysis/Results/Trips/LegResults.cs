@@ -9,7 +9,7 @@ namespace RigLang.Analysis.Results.Trips;
 /// <summary>What a leg takes in time and energy, and what is left where it ends.</summary>
 public static class LegResults
 {
-    private const string RoadLoad = "road load stretch by stretch: rolling, air in the wind and density there, grade";
+    private const string RoadLoad = "road load stretch by stretch at steady speeds: rolling, air in the wind and density there, grade; what the cold takes from a battery beside heating isn't counted, nor is starting and stopping";
     private const string BatteryEnergy = "work at the wheels ÷ drive-efficiency − what regeneration brings back + auxiliary × time on the move";
     private const string Definition = "definition";
 

@@ -7,7 +7,7 @@ namespace RigLang.Analysis.Results.Trips;
 /// <summary>What happens at a stop.</summary>
 public static class StopResults
 {
-    private const string Curve = "energy ÷ power along the vehicle's curve under the post's limit, integrated exactly";
+    private const string Curve = "energy ÷ power along the vehicle's curve under the post's limit, integrated exactly; a cold battery takes less, which isn't counted";
     private const string Definition = "definition";
 
     public static ResultSet<StopSubject> Set { get; } = new(ResultScope.Stop);

@@ -1,0 +1,83 @@
+using RigLang.Analysis.Results;
+using RigLang.Analysis.Studies;
+using RigLang.Model.Binding;
+using RigLang.Model.Declaring;
+using RigLang.Model.Facts;
+using RigLang.Model.Linking;
+using RigLang.Quantities;
+using RigLang.Syntax;
+using RigLang.Syntax.Checks;
+using RigLang.Syntax.Tree;
+
+namespace RigLang.Analysis.Checks.Expectations;
+
+/// <summary>An <c>expect</c> or <c>limit</c> line names no result, or a value that the result can't have.</summary>
+public sealed class UnknownResult : DeclarationCheck
+{
+    public override CheckDeclaration Declaration { get; } = new()
+    {
+        Code = "RL904",
+        Slug = "unknown-result",
+        Severity = Severity.Error,
+        Summary = "An `expect` or `limit` line names no result, or gives it a value that it can't have.",
+        Why = "A test that nobody carries out looks like one that is met.",
+        Bad = """
+            practice ours
+                limit tongue-share 7 % .. 10 %
+            """,
+        Good = """
+            practice ours
+                limit tongue-ratio 7 % .. 10 %
+            """,
+        Fix = "Write the result's name as the reference page has it, and the value in one of its units.",
+        CanBeAllowed = false,
+    };
+
+    public override IEnumerable<Finding> Run(Workspace workspace, Declaration declaration)
+    {
+        foreach (var line in declaration.Block.WithInner().SelectMany(block => block.All(EverywhereFacts.Expect).Concat(block.All(PracticeFacts.Limit))))
+        {
+            // Inherited lines are looked at where they are written.
+            if (line.Place.Declaration == declaration.Own.Syntax && line.WordOf("result") is { } name && Wrong(line, name) is { } finding)
+            {
+                yield return finding;
+            }
+        }
+    }
+
+    private Finding? Wrong(Fact line, string name)
+    {
+        var place = line.PlaceOf("result");
+        if (Catalogue.FindResult(name) is not { } result)
+        {
+            var near = Spelling.Nearest(name, Catalogue.Results.Select(known => known.Name));
+            return near is null
+                ? Report(place, $"No result is called `{name}`, so nothing is tested here.")
+                : Report(place, $"No result is called `{name}`, so nothing is tested here. Did you mean `{near}`?") with { Fixes = [new Fix($"Write `{near}`", place, near)] };
+        }
+
+        MeasureSyntax?[] measures = (line.Values.GetValueOrDefault("bound") as RawValue)?.Argument switch
+        {
+            RangeSyntax range => [range.Low, range.High],
+            BoundSyntax bound => [bound.Measure],
+            _ => [],
+        };
+        foreach (var measure in measures.OfType<MeasureSyntax>())
+        {
+            var reading = SlotReading.Reading(measure, result.Kind);
+            if (reading.Measure is null)
+            {
+                var problem = reading.Problems.FirstOrDefault(found => found.IsError);
+                return Report(line.Place with { Span = measure.Span }, $"`{name}` is of the kind {result.Kind.Name}, for instance {Example(result.Kind)}; so nothing is tested here{(problem is null ? "" : $": {problem.Message}")}.");
+            }
+        }
+
+        return null;
+    }
+
+    private static string Example(QuantityKind kind)
+    {
+        var unit = kind.ExampleUnits is [var first, ..] ? first : kind.Metric;
+        return QuantityWriter.Write(unit.ToSi(20), unit, 0);
+    }
+}
