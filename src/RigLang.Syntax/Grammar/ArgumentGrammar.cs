@@ -17,20 +17,14 @@ internal static class ArgumentGrammar
     // word = name
     private static readonly Parser<ArgumentSyntax> Word =
         from token in AnyWord
-        select new WordSyntax(token.Span, token.Text);
+        select (ArgumentSyntax)new WordSyntax(token.Span, token.Text);
 
-    // bound = compare, blank, measure
-    private static readonly Parser<(Token Sign, Comparison Comparison)> Compare =
-        Sign(AtomKind.Less, Comparison.Less)
-            .Or(Sign(AtomKind.Greater, Comparison.Greater))
-            .Or(Sign(AtomKind.AtMost, Comparison.AtMost))
-            .Or(Sign(AtomKind.AtLeast, Comparison.AtLeast))
-            .Or(Sign(AtomKind.Equal, Comparison.Equal));
-
-    private static readonly Parser<ArgumentSyntax> Bound =
-        from compare in Compare
-        from measure in Measure.Optional()
-        select new BoundSyntax(TextSpan.FromBounds(compare.Sign.Span.Start, measure.OrNothing()?.Span.End ?? compare.Sign.Span.End), compare.Comparison, measure.OrNothing());
+    // bound = compare, blank, measure                                        (a measure that isn't there is null, and reported)
+    private static readonly Parser<ArgumentSyntax> Less = BoundOf(AtomKind.Less, Comparison.Less);
+    private static readonly Parser<ArgumentSyntax> Greater = BoundOf(AtomKind.Greater, Comparison.Greater);
+    private static readonly Parser<ArgumentSyntax> AtMost = BoundOf(AtomKind.AtMost, Comparison.AtMost);
+    private static readonly Parser<ArgumentSyntax> AtLeast = BoundOf(AtomKind.AtLeast, Comparison.AtLeast);
+    private static readonly Parser<ArgumentSyntax> Equal = BoundOf(AtomKind.Equal, Comparison.Equal);
 
     // query = "?", [ ( "for", goal | ( "least" | "most" ), name ), [ "within", range ] ]
     // goal  = name, [ "at", measure ], "=", measure                          (what is missing is null, and reported)
@@ -44,17 +38,32 @@ internal static class ArgumentGrammar
         from measure in Measure
         select measure;
 
-    private static readonly Parser<Goal> ValueGoal =
+    private static readonly Parser<Goal?> ValueGoal =
         from word in Of(AtomKind.For)
-        from result in Name.Optional()
-        from at in GoalAt.Optional()
-        from target in GoalValue.Optional()
-        select new Goal(QueryGoal.Value, word.Span.End, result.OrNull(), at.OrNothing(), target.OrNothing());
+        from result in IfWord
+        from at in If(AtomKind.At, GoalAt)
+        from target in If(AtomKind.Equal, GoalValue)
+        select new Goal(QueryGoal.Value, word.Span.End, result, at, target);
 
-    private static readonly Parser<Goal> ExtremeGoal =
-        from word in Of(AtomKind.Least).Or(Of(AtomKind.Most))
-        from result in Name.Optional()
-        select new Goal(word.Text == "least" ? QueryGoal.Least : QueryGoal.Most, word.Span.End, result.OrNull(), null, null);
+    private static readonly Parser<Goal?> LeastGoal =
+        from word in Of(AtomKind.Least)
+        from result in IfWord
+        select new Goal(QueryGoal.Least, word.Span.End, result, null, null);
+
+    private static readonly Parser<Goal?> MostGoal =
+        from word in Of(AtomKind.Most)
+        from result in IfWord
+        select new Goal(QueryGoal.Most, word.Span.End, result, null, null);
+
+    private static readonly Parser<Goal?> QuestionGoal = Choice(
+        static kind => kind switch
+        {
+            AtomKind.For => ValueGoal,
+            AtomKind.Least => LeastGoal,
+            AtomKind.Most => MostGoal,
+            _ => null,
+        },
+        otherwise: Parse.Return<Goal?>(null));
 
     private static readonly Parser<RangeSyntax> Within =
         from word in Of(AtomKind.Within)
@@ -63,35 +72,48 @@ internal static class ArgumentGrammar
 
     private static readonly Parser<ArgumentSyntax> Query =
         from sign in Of(AtomKind.Query)
-        from goal in ValueGoal.Or(ExtremeGoal).Optional()
-        from within in Within.Optional()
-        select Question(sign, goal.OrNothing(), within.OrNothing());
+        from goal in QuestionGoal
+        from within in If(AtomKind.Within, Within)
+        select (ArgumentSyntax)Question(sign, goal, within);
 
     // moment = date, [ clock, [ offset ] ] | offset | year-week              (a clock alone is kept too; what it lacks depends on the fact)
-    private static readonly Parser<ArgumentSyntax> Moment =
-        (from date in Of(AtomKind.Date)
-         from clock in Of(AtomKind.Clock).Optional()
-         from offset in Of(AtomKind.Offset).Optional()
-         select When(date, clock.OrNull(), offset.OrNull(), null))
-        .Or(from clock in Of(AtomKind.Clock)
-            from offset in Of(AtomKind.Offset).Optional()
-            select When(null, clock, offset.OrNull(), null))
-        .Or(from offset in Of(AtomKind.Offset)
-            select When(null, null, offset, null))
-        .Or(from week in Of(AtomKind.YearWeek)
-            select When(null, null, null, week));
+    private static readonly Parser<ArgumentSyntax> DateAndClock =
+        from date in If(AtomKind.Date)
+        from clock in If(AtomKind.Clock)
+        from offset in If(AtomKind.Offset)
+        select (ArgumentSyntax)When(date, clock, offset, null);
+
+    private static readonly Parser<ArgumentSyntax> YearWeek =
+        from week in Of(AtomKind.YearWeek)
+        select (ArgumentSyntax)When(null, null, null, week);
 
     private static readonly Parser<ArgumentSyntax> Stray =
-        from atom in Any
-        select new StraySyntax(atom.Span, atom.Token.Text);
+        from token in Any
+        select (ArgumentSyntax)new StraySyntax(token.Span, token.Text);
 
-    // argument = text | query | bound | range | measure | moment | word      (the classes of their first atoms differ, so the order is free)
-    public static readonly Parser<ArgumentSyntax> Argument =
-        Word.Or(RangeOrMeasure).Or(Text).Or(Bound).Or(Query).Or(Moment).Or(Stray);
+    // argument = text | query | bound | range | measure | moment | word
+    public static readonly Parser<ArgumentSyntax> Argument = Choice(
+        static kind => kind switch
+        {
+            AtomKind.Text => Text,
+            AtomKind.Query => Query,
+            AtomKind.Less => Less,
+            AtomKind.Greater => Greater,
+            AtomKind.AtMost => AtMost,
+            AtomKind.AtLeast => AtLeast,
+            AtomKind.Equal => Equal,
+            AtomKind.Number or AtomKind.Count => RangeOrMeasure,
+            AtomKind.Date or AtomKind.Clock or AtomKind.Offset => DateAndClock,
+            AtomKind.YearWeek => YearWeek,
+            AtomKind.Word or AtomKind.For or AtomKind.Least or AtomKind.Most or AtomKind.Within or AtomKind.At or AtomKind.Like => Word,
+            _ => null,
+        },
+        otherwise: Stray);
 
-    private static Parser<(Token Sign, Comparison Comparison)> Sign(AtomKind kind, Comparison comparison) =>
+    private static Parser<ArgumentSyntax> BoundOf(AtomKind kind, Comparison comparison) =>
         from sign in Of(kind)
-        select (sign, comparison);
+        from measure in IfMeasure
+        select (ArgumentSyntax)new BoundSyntax(TextSpan.FromBounds(sign.Span.Start, measure?.Span.End ?? sign.Span.End), comparison, measure);
 
     private static TextSyntax Unquote(Token token)
     {

@@ -1,4 +1,5 @@
 using RigLang.Syntax.Scanning;
+using RigLang.Syntax.Tree;
 using Sprache;
 
 namespace RigLang.Syntax.Grammar;
@@ -19,6 +20,11 @@ internal sealed class AtomInput : IInput
     }
 
     public Atom Atom => atoms[Position];
+
+    public Token Token => atoms[Position].Token;
+
+    /// <summary>The class of the atom here; behind the last one a class that none has.</summary>
+    public AtomKind Kind => Position < atoms.Count ? atoms[Position].Kind : default;
 
     public int Position { get; }
 

@@ -9,43 +9,48 @@ namespace RigLang.Syntax.Grammar;
 /// <summary>Numbers with units, and the sums made of them; named as in the grammar of the language page.</summary>
 internal static class QuantityGrammar
 {
-    private static readonly Parser<Token> Unit = Of(AtomKind.Unit);
-
     // quantity = number, [ [ blank ], unit, { [ blank ], number, [ blank ], unit } ]
     private static readonly Parser<QuantityPartSyntax> Part =
         from number in Of(AtomKind.Number)
-        from unit in Unit.Optional()
-        select new QuantityPartSyntax(number, unit.OrNull());
+        from unit in If(AtomKind.Unit)
+        select new QuantityPartSyntax(number, unit);
 
     private static readonly Parser<QuantityPartSyntax> SmallerPart =
         from number in Of(AtomKind.SmallerNumber)
-        from unit in Unit
+        from unit in Of(AtomKind.Unit)
         select new QuantityPartSyntax(number, unit);
 
     public static readonly Parser<QuantitySyntax> Quantity =
         from largest in Part
-        from smaller in SmallerPart.Many()
-        select Whole([largest, .. smaller]);
+        from smaller in AllOn(static kind => kind == AtomKind.SmallerNumber, SmallerPart)
+        select Whole(smaller.Insert(0, largest));
 
     // product = [ number, blank, ( "x" | "×" ), blank ], quantity
-    private static readonly Parser<Token> Count =
+    private static readonly Parser<TermSyntax> Single =
+        from quantity in Quantity
+        select new TermSyntax(quantity.Span, false, null, quantity);
+
+    private static readonly Parser<TermSyntax> Several =
         from count in Of(AtomKind.Count)
         from times in Of(AtomKind.Times)
-        select count;
-
-    private static readonly Parser<TermSyntax> Product =
-        from count in Count.Optional()
         from quantity in Quantity
-        select new TermSyntax(TextSpan.FromBounds(count.OrNull()?.Span.Start ?? quantity.Span.Start, quantity.Span.End), false, count.OrNull(), quantity);
+        select new TermSyntax(TextSpan.FromBounds(count.Span.Start, quantity.Span.End), false, count, quantity);
+
+    private static readonly Parser<TermSyntax> Product = Choice(static kind => kind == AtomKind.Count ? Several : null, otherwise: Single);
 
     // sum = product, { blank, ( "+" | "-" ), blank, product }
-    private static readonly Parser<TermSyntax> FurtherProduct =
-        (from sign in Of(AtomKind.Plus)
-         from product in Product
-         select product)
-        .Or(from sign in Of(AtomKind.Minus)
-            from product in Product
-            select product with { Span = TextSpan.FromBounds(sign.Span.Start, product.Span.End), IsNegative = true });
+    private static readonly Parser<TermSyntax> Added =
+        from sign in Of(AtomKind.Plus)
+        from product in Product
+        select product;
+
+    private static readonly Parser<TermSyntax> TakenOff =
+        from sign in Of(AtomKind.Minus)
+        from product in Product
+        select product with { Span = TextSpan.FromBounds(sign.Span.Start, product.Span.End), IsNegative = true };
+
+    private static readonly Parser<ImmutableArray<TermSyntax>> FurtherProducts =
+        AllOn(static kind => kind is AtomKind.Plus or AtomKind.Minus, Choice(static kind => kind == AtomKind.Minus ? TakenOff : null, otherwise: Added));
 
     // measure = sum, [ blank, ( "±" | "+-" ), blank, quantity ]
     private static readonly Parser<QuantitySyntax> HalfWidth =
@@ -55,30 +60,30 @@ internal static class QuantityGrammar
 
     public static readonly Parser<MeasureSyntax> Measure =
         from first in Product
-        from further in FurtherProduct.Many()
-        from halfWidth in HalfWidth.Optional()
-        select Sum([first, .. further], halfWidth.OrNothing());
+        from further in FurtherProducts
+        from halfWidth in If(AtomKind.PlusMinus, HalfWidth)
+        select Sum(further.Insert(0, first), halfWidth);
 
-    // range = measure, blank, "..", blank, measure
+    public static readonly Parser<MeasureSyntax?> IfMeasure =
+        Choice(static kind => kind is AtomKind.Number or AtomKind.Count ? Measure : null, otherwise: Parse.Return<MeasureSyntax?>(null));
+
+    // range = measure, blank, "..", blank, measure                           (an upper end that isn't there is null, and reported)
     public static readonly Parser<RangeSyntax> FullRange =
         from low in Measure
         from dots in Of(AtomKind.Dots)
-        from high in Measure.Optional()
-        select Between(low, dots, high.OrNothing());
+        from high in IfMeasure
+        select new RangeSyntax(TextSpan.FromBounds(low.Span.Start, high?.Span.End ?? dots.Span.End), low, high);
 
-    private static readonly Parser<(Token Dots, MeasureSyntax? High)> UpperEnd =
+    private static readonly Parser<UpperEnd> RangeEnd =
         from dots in Of(AtomKind.Dots)
-        from high in Measure.Optional()
-        select (dots, high.OrNothing());
+        from high in IfMeasure
+        select new UpperEnd(dots, high);
 
     /// <summary>Range and measure begin alike; read together, neither is read twice.</summary>
     public static readonly Parser<ArgumentSyntax> RangeOrMeasure =
         from low in Measure
-        from end in UpperEnd.Optional()
-        select end.IsDefined ? Between(low, end.Get().Dots, end.Get().High) : (ArgumentSyntax)low;
-
-    private static RangeSyntax Between(MeasureSyntax low, Token dots, MeasureSyntax? high) =>
-        new(TextSpan.FromBounds(low.Span.Start, high?.Span.End ?? dots.Span.End), low, high);
+        from end in If(AtomKind.Dots, RangeEnd)
+        select end is null ? (ArgumentSyntax)low : new RangeSyntax(TextSpan.FromBounds(low.Span.Start, end.High?.Span.End ?? end.Dots.Span.End), low, end.High);
 
     private static QuantitySyntax Whole(ImmutableArray<QuantityPartSyntax> parts)
     {
@@ -88,4 +93,6 @@ internal static class QuantityGrammar
 
     private static MeasureSyntax Sum(ImmutableArray<TermSyntax> terms, QuantitySyntax? halfWidth) =>
         new(TextSpan.FromBounds(terms[0].Span.Start, halfWidth?.Span.End ?? terms[^1].Span.End), terms, halfWidth);
+
+    private sealed record UpperEnd(Token Dots, MeasureSyntax? High);
 }

@@ -14,6 +14,7 @@ internal sealed partial class LineScanner
     private readonly List<Atom> atoms = new(8);
     private readonly List<LineFinding> findings = [];
     private int at;
+    private int pieces; // more than atoms, where stray pieces are joined
     private TextSpan? comment;
 
     private LineScanner(string text, int start)
@@ -45,7 +46,7 @@ internal sealed partial class LineScanner
                 break;
             }
 
-            if (atoms.Count >= LineTooLong.MostAtoms)
+            if (pieces++ >= LineTooLong.MostAtoms)
             {
                 TakeRestAsStray();
                 continue;
