@@ -12,8 +12,10 @@ internal static class Shown
     {
         var shown = new StringBuilder(Math.Min(text.Length, Most) + 2);
         shown.Append('`');
-        foreach (var rune in text.Length > Most ? text[..Most] : text)
+        var read = 0;
+        for (; read < text.Length && shown.Length <= Most; read++)
         {
+            var rune = text[read];
             var hidden = char.IsControl(rune) || char.IsSurrogate(rune) || char.GetUnicodeCategory(rune) is UnicodeCategory.Format or UnicodeCategory.LineSeparator
                 or UnicodeCategory.ParagraphSeparator or UnicodeCategory.OtherNotAssigned or UnicodeCategory.PrivateUse;
             if (hidden)
@@ -26,6 +28,6 @@ internal static class Shown
             }
         }
 
-        return shown.Append(text.Length > Most ? "\u2026`" : "`").ToString();
+        return shown.Append(read < text.Length ? "\u2026`" : "`").ToString();
     }
 }

@@ -8,7 +8,7 @@ namespace RigLang.Syntax.Formatting;
 
 /// <summary>
 /// Sets indents, takes tabs and trailing blanks out, and ends the file with a line break. It moves no columns: how values are aligned is the author's, and a
-/// change to one line never changes another. Before it answers it reads its own work again and drops every line in which an atom or a comment came out different.
+/// change to one line never changes another. A line with an error gets its indent like the others (else it would change its owner) and is left alone otherwise. Before it answers it reads its own work again and drops every line in which an atom or a comment came out different.
 /// </summary>
 public static class Formatter
 {
@@ -62,11 +62,6 @@ public static class Formatter
     private static string Rewrite(LineSyntax line, int? indent)
     {
         var trimmed = line.Text.TrimEnd(' ', '\t');
-        if (line.Findings.Any(finding => finding.Check.Severity == Severity.Error))
-        {
-            return trimmed;
-        }
-
         var mark = line.Text.StartsWith('\uFEFF') ? "\uFEFF" : "";
         if (trimmed.Length <= line.IndentLength)
         {
@@ -74,7 +69,15 @@ public static class Formatter
         }
 
         var written = new StringBuilder(trimmed.Length + 8).Append(mark).Append(' ', indent ?? line.IndentColumns);
-        AppendStatement(written, line, trimmed);
+        if (line.Findings.Any(finding => finding.Check.Severity == Severity.Error))
+        {
+            written.Append(trimmed, line.IndentLength, trimmed.Length - line.IndentLength);
+        }
+        else
+        {
+            AppendStatement(written, line, trimmed);
+        }
+
         var text = written.ToString();
         return SameAtoms.In(line, text) ? text : line.Text;
     }

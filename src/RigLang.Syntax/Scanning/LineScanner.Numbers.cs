@@ -7,6 +7,9 @@ namespace RigLang.Syntax.Scanning;
 /// <content>Numbers, their units, and the ways people write numbers that files can't have.</content>
 internal sealed partial class LineScanner
 {
+    /// <summary>No measurement has as many digits, and no unit as many letters.</summary>
+    private const int LongestNumber = 40;
+
     private bool TryScanNumeric(char c)
     {
         var digits = at + (Characters.IsSign(c) ? 1 : 0);
@@ -26,6 +29,12 @@ internal sealed partial class LineScanner
     private void ScanNumber(int digits)
     {
         var end = EndOfNumber(digits);
+        if (end - at > LongestNumber)
+        {
+            AddForbidden(end, NumberUnreadable.Of(TextSpan.FromBounds(at, end), text[at..end]));
+            return;
+        }
+
         if (TryScanForbidden(digits, end))
         {
             return;
@@ -140,7 +149,7 @@ internal sealed partial class LineScanner
         }
 
         var end = IsDigitAt(next) ? EndOfNumber(next) : next;
-        if (end > next && Characters.IsInchMark(CharAt(end)))
+        if (end > next && end - next <= LongestNumber && Characters.IsInchMark(CharAt(end)))
         {
             AddReported(end + 1, FeetAndInchMarks.Of(TextSpan.FromBounds(at, end + 1), text[at..mark], text[next..end]));
         }
@@ -153,6 +162,12 @@ internal sealed partial class LineScanner
     private void ScanHyphenRange(int hyphen)
     {
         var end = EndOfNumber(hyphen + 1);
+        if (end - hyphen > LongestNumber)
+        {
+            AddForbidden(end, NumberUnreadable.Of(TextSpan.FromBounds(at, end), text[at..end]));
+            return;
+        }
+
         var (unitStart, unitEnd) = UnitBehind(end);
         var whole = unitEnd > unitStart ? unitEnd : end;
         AddReported(whole, RangeWithHyphen.Of(TextSpan.FromBounds(at, whole), text[at..hyphen], text[(hyphen + 1)..end], text[unitStart..unitEnd]));
@@ -198,8 +213,8 @@ internal sealed partial class LineScanner
         }
 
         // A unit ends where a word would, or where a sum or the rest of a compound is glued to it; else it is no unit but some word.
-        var fits = end == text.Length || Characters.EndsWord(text, end) || IsDigitAt(end)
-            || (Characters.IsSign(text[end]) && (end + 1 == text.Length || IsDigitAt(end + 1) || Characters.IsBlank(text[end + 1])));
+        var fits = end - from <= LongestNumber && (end == text.Length || Characters.EndsWord(text, end) || IsDigitAt(end)
+            || (Characters.IsSign(text[end]) && (end + 1 == text.Length || IsDigitAt(end + 1) || Characters.IsBlank(text[end + 1]))));
         return fits ? (from, end) : (from, from);
     }
 

@@ -1,5 +1,6 @@
 using RigLang.Syntax.Checks;
 using RigLang.Syntax.Checks.Writing;
+using RigLang.Syntax.Tree;
 
 namespace RigLang.Syntax.Scanning;
 
@@ -77,6 +78,12 @@ internal sealed partial class LineScanner
         }
 
         var word = text.AsSpan(at, end - at);
+        if (word.Length > NameMalformed.LongestName)
+        {
+            AddReported(end, NameMalformed.OfLength(TextSpan.FromBounds(at, end), word));
+            return;
+        }
+
         if (LastKind == AtomKind.Number && word[0] == 'x' && (word.Length == 1 || Characters.IsDigit(word[1]) || word[1] == '.'))
         {
             ScanTimes();
@@ -95,20 +102,22 @@ internal sealed partial class LineScanner
             return;
         }
 
+        if (Composition.IsNeeded(word))
+        {
+            atoms.Add(new Atom(AtomKind.Word, new Token(TextSpan.FromBounds(at, end), Composition.Compose(word.ToString()))));
+            at = end;
+            return;
+        }
+
         Add(JoiningWords.KindOf(word), end - at);
     }
 
     /// <summary>True if the word is no name but may stand as one, with a finding that says how it is written.</summary>
     private bool TryExcuse(ReadOnlySpan<char> word, int end)
     {
-        if (word.Length > 200)
-        {
-            return false;
-        }
-
         var span = TextSpan.FromBounds(at, end);
         var hidden = word.ToString().Any(Characters.IsInvisible);
-        var typed = hidden ? string.Concat(word.ToString().Where(c => !Characters.IsInvisible(c))) : word.ToString();
+        var typed = Names.Compose(hidden ? string.Concat(word.ToString().Where(c => !Characters.IsInvisible(c))) : word.ToString());
         if (hidden && NameShape.IsName(typed))
         {
             return true; // the hidden characters are reported for the whole line

@@ -68,7 +68,7 @@ internal static class NameShape
             }
         }
 
-        var mended = name.ToString();
+        var mended = Names.Compose(name.ToString());
         return IsName(mended) ? mended : null;
     }
 

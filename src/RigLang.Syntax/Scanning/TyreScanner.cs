@@ -59,22 +59,22 @@ internal sealed class TyreScanner
                 return at == text.Length ? null : TextSpan.FromBounds(at, text.Length);
             }
 
+            if (words.Count >= LineTooLong.MostAtoms)
+            {
+                var rest = LineRest.From(text, at);
+                findings.Add(LineTooLong.Of(rest.Span));
+                words.Add(TokenOf(rest.Span.Start, rest.Span.End));
+                at = rest.Next;
+                continue;
+            }
+
             var end = at;
             while (end < text.Length && !Characters.IsBlank(text[end]))
             {
                 end++;
             }
 
-            if (words.Count >= LineTooLong.MostAtoms)
-            {
-                findings.Add(LineTooLong.Of(TextSpan.FromBounds(at, end)));
-                words[^1] = TokenOf(words[^1].Span.Start, end);
-            }
-            else
-            {
-                words.Add(TokenOf(at, end));
-            }
-
+            words.Add(TokenOf(at, end));
             at = end;
         }
     }
@@ -91,8 +91,6 @@ internal sealed class TyreScanner
         TyreService? service = null;
         Token? serviceText = null;
         var marks = ImmutableArray.CreateBuilder<Token>();
-        var stray = ImmutableArray.CreateBuilder<ArgumentSyntax>();
-        var end = sizeText.Span.End;
         foreach (var word in words.Skip(next))
         {
             if (service is null && ReadService(word) is { } found)
@@ -105,19 +103,16 @@ internal sealed class TyreScanner
                 Report(word, word.Text.ToUpperInvariant());
                 marks.Add(word);
             }
-            else
+            else if (!IsCut(word))
             {
                 findings.Add(TyreUnreadable.OfMark(word.Span, word.Text));
-                stray.Add(new StraySyntax(word.Span, word.Text));
-                continue;
             }
-
-            end = word.Span.End;
         }
 
-        var tyre = new TyreSyntax(TextSpan.FromBounds(sizeText.Span.Start, end), size, sizeText, service, serviceText, marks.ToImmutable());
-        return [tyre, .. stray.OrderBy(argument => argument.Span.Start)];
+        return [new TyreSyntax(TextSpan.FromBounds(sizeText.Span.Start, words[^1].Span.End), size, sizeText, service, serviceText, marks.ToImmutable())];
     }
+
+    private bool IsCut(Token word) => findings.Exists(finding => finding.Check == LineTooLong.Check && finding.Span == word.Span);
 
     /// <summary>The size is one word; sidewalls also print it as two or three (<c>245/55 R 19</c>), which is read and reported.</summary>
     private (TyreSize? Size, Token Text, int Next) ReadSize()

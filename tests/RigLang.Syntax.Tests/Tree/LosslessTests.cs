@@ -31,7 +31,7 @@ public class LosslessTests
         foreach (var line in file.Lines.Where(line => line.Statement is FactSyntax))
         {
             var fact = (FactSyntax)line.Statement!;
-            line.TextOf(fact.Keyword.Span).Should().Be(fact.Keyword.Text);
+            Names.Compose(line.TextOf(fact.Keyword.Span)).Should().Be(Names.Compose(fact.Keyword.Text));
             var end = fact.Keyword.Span.End;
             foreach (var argument in fact.Arguments)
             {

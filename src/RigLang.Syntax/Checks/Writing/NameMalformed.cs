@@ -15,6 +15,11 @@ public static class NameMalformed
         CanBeAllowed = false,
     };
 
+    internal const int LongestName = 100;
+
+    internal static LineFinding OfLength(TextSpan span, ReadOnlySpan<char> typed) =>
+        new(Check, span, $"{Shown.Of(typed)} is too long for a word or a name; {LongestName} letters are the most.");
+
     internal static LineFinding Of(TextSpan span, string typed, string? mended) => mended is null
         ? new LineFinding(Check, span, $"{Shown.Of(typed)} can't be a name: names are small letters and digits, joined by single hyphens, a letter first.")
         : new LineFinding(Check, span, $"A name is small letters and digits, joined by single hyphens, a letter first: {Shown.Of(mended)} instead of {Shown.Of(typed)}.",

@@ -17,10 +17,12 @@ public static class UseWithoutPath
         CanBeAllowed = false,
     };
 
+    private const int LongestPath = 260;
+
     internal static LineFinding Of(TextSpan place, string? typed)
     {
         const string message = "Behind `use` stands the path of a file in double quotes, as in use \"vehicles/van.rig\".";
-        return typed is null || typed.Contains('"', StringComparison.Ordinal)
+        return typed is null or { Length: > LongestPath } || typed.Contains('"', StringComparison.Ordinal)
             ? new LineFinding(Check, place, message)
             : new LineFinding(Check, place, message, [new LineFix("Put the path in quotes", place, $"\"{typed}\"")]);
     }
