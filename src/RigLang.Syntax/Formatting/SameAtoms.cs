@@ -10,10 +10,11 @@ internal static class SameAtoms
     {
         var indent = text.Length - text.AsSpan().TrimStart(" \t\uFEFF").Length;
         var (was, now) = (LineScanner.Scan(line.Text, line.IndentLength), LineScanner.Scan(text, indent));
-        return was.Atoms.Select(Essence).SequenceEqual(now.Atoms.Select(Essence)) && CommentOf(was) == CommentOf(now);
+        return Essence(was).SequenceEqual(Essence(now)) && CommentOf(was) == CommentOf(now);
     }
 
-    private static (AtomKind Kind, string Text) Essence(Atom atom) => (atom.Kind, atom.Token.Text);
+    private static IEnumerable<(AtomKind Kind, string Text)> Essence(ScannedLine line) =>
+        line.Atoms.Select(atom => (atom.Kind, line.Text.Substring(atom.Span.Start, atom.Span.Length)));
 
     private static string CommentOf(ScannedLine line) => line.Comment is { } comment ? line.Text.Substring(comment.Start, comment.Length).TrimEnd(' ', '\t') : "";
 }

@@ -14,9 +14,14 @@ internal static class StatementGrammar
 
     // fact = keyword, { blank, argument }
     public static readonly Parser<FactSyntax> Fact =
-        from keyword in Any
+        from keyword in AnyWord
         from arguments in Rest
         select new FactSyntax(From(keyword, arguments, keyword.Span.End), keyword, arguments);
+
+    /// <summary>What doesn't begin with a word is no statement; it is kept piece by piece.</summary>
+    public static readonly Parser<StrayLineSyntax> StrayLine =
+        from arguments in Rest
+        select new StrayLineSyntax(TextSpan.FromBounds(arguments[0].Span.Start, arguments[^1].Span.End), arguments);
 
     // opening = kind, blank, name, [ blank, "like", blank, name ], [ blank, text ]
     private static readonly Parser<LikePart> Like =

@@ -60,12 +60,10 @@ internal static class LineReader
         var input = new AtomInput(line.Atoms, 0);
         if (!first.IsWord)
         {
-            if (first.Kind != AtomKind.Stray)
-            {
-                line.Findings.Add(LineWithoutKeyword.Of(first.Span, first.Token.Text));
-            }
-
-            return Checked(StatementGrammar.Fact(input).Value, line);
+            var stray = StatementGrammar.StrayLine(input).Value;
+            line.Findings.RemoveAll(static finding => finding.Check != InvisibleCharacter.Check); // one finding says the rest
+            line.Findings.Add(LineWithoutKeyword.Of(stray.Span, line.Text.AsSpan(first.Span.Start, first.Span.Length)));
+            return stray;
         }
 
         var keyword = first.Token.Text;
@@ -98,7 +96,7 @@ internal static class LineReader
 
         if (TyreScanner.Applies(keyword, line.Text, first.Span.End))
         {
-            line.Findings.Clear();
+            line.Findings.RemoveAll(finding => finding.Span.Start >= first.Span.End); // they took the designation for a quantity
             var arguments = TyreScanner.Scan(line.Text, first.Token, out comment, line.Findings);
             return new FactSyntax(TextSpan.FromBounds(first.Span.Start, arguments.Length > 0 ? arguments[^1].Span.End : first.Span.End), first.Token, arguments);
         }

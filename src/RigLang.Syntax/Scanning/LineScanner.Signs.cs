@@ -6,6 +6,9 @@ namespace RigLang.Syntax.Scanning;
 /// <content>Signs: comparisons, ±, dots, sums and counts; and the signs of formulas and lists, which no line can have.</content>
 internal sealed partial class LineScanner
 {
+    /// <summary>How far the other bracket is looked for.</summary>
+    private const int LongestBracket = 200;
+
     private bool TryScanSign(char c)
     {
         var next = at + 1 < text.Length ? text[at + 1] : '\0';
@@ -106,7 +109,7 @@ internal sealed partial class LineScanner
         var alone = at + 1 == text.Length || Characters.IsBlank(text[at + 1]);
         if (Characters.IsBracket(c))
         {
-            AddReportedOnce(1, BracketOrFormula.Check, static (span, typed) => BracketOrFormula.Of(span, typed));
+            ScanBracket();
             return true;
         }
 
@@ -131,17 +134,39 @@ internal sealed partial class LineScanner
             return true;
         }
 
-        AddReportedOnce(1, BracketOrFormula.Check, static (span, typed) => BracketOrFormula.Of(span, typed));
+        AddFormula(at + 1);
         return true;
     }
 
-    private void AddReportedOnce(int length, CheckDeclaration check, Func<TextSpan, string, LineFinding> report)
+    /// <summary>Takes what stands in brackets, with a unit behind it, as one piece: its parts mean nothing by themselves.</summary>
+    private void ScanBracket()
     {
-        if (!findings.Exists(finding => finding.Check == check))
+        var depth = 0;
+        var end = at;
+        do
         {
-            findings.Add(report(new TextSpan(at, length), text.Substring(at, length)));
+            depth += text[end] is '(' or '[' or '{' ? 1 : Characters.IsBracket(text[end]) ? -1 : 0;
+            end++;
+        }
+        while (depth > 0 && end < Math.Min(text.Length, at + LongestBracket) && text[end] is not ('"' or '#'));
+
+        if (depth != 0)
+        {
+            AddFormula(at + 1);
+            return;
         }
 
-        Add(AtomKind.Stray, length);
+        var (unitStart, unitEnd) = text.AsSpan(at, end - at).ContainsAnyInRange('0', '9') ? UnitBehind(end) : (end, end);
+        AddFormula(unitEnd > unitStart ? unitEnd : end);
+    }
+
+    private void AddFormula(int end)
+    {
+        if (!findings.Exists(static finding => finding.Check == BracketOrFormula.Check))
+        {
+            findings.Add(BracketOrFormula.Of(TextSpan.FromBounds(at, end), text[at..end]));
+        }
+
+        Add(AtomKind.Stray, end - at);
     }
 }

@@ -90,49 +90,49 @@ internal sealed partial class LineScanner
             return;
         }
 
-        if (!NameShape.IsName(word) && !(IsCode(word) && atoms.Count == 1 && atoms[0].Token.Text == "allow") && !TryExcuse(word, end))
+        var name = NameShape.IsName(word) ? Composed(word)
+            : IsCode(word) && atoms.Count == 1 && atoms[0].Token.Text == "allow" ? word.ToString()
+            : Mended(word, end);
+        if (name is null)
         {
             AddStray(end);
             return;
         }
 
-        if (LastKind == AtomKind.Unit && UnitInPieces.IsProduct(atoms[^1].Token.Text, word.ToString()))
+        if (LastKind == AtomKind.Unit && UnitInPieces.IsProduct(atoms[^1].Token.Text, name))
         {
             CollapseQuantity(end);
             return;
         }
 
-        if (Composition.IsNeeded(word))
-        {
-            atoms.Add(new Atom(AtomKind.Word, new Token(TextSpan.FromBounds(at, end), Composition.Compose(word.ToString()))));
-            at = end;
-            return;
-        }
-
-        Add(JoiningWords.KindOf(word), end - at);
+        atoms.Add(new Atom(JoiningWords.KindOf(name), new Token(TextSpan.FromBounds(at, end), name)));
+        at = end;
     }
 
-    /// <summary>True if the word is no name but may stand as one, with a finding that says how it is written.</summary>
-    private bool TryExcuse(ReadOnlySpan<char> word, int end)
+    private static string Composed(ReadOnlySpan<char> name) => Composition.IsNeeded(name) ? Composition.Compose(name.ToString()) : WordCache.Get(name);
+
+    /// <summary>
+    /// The name that a misspelt word stands for: it is reported once, here, and then read as if it were written well, so that nothing that follows from it
+    /// is reported as well. Null for what can't be a name at all.
+    /// </summary>
+    private string? Mended(ReadOnlySpan<char> word, int end)
     {
         var span = TextSpan.FromBounds(at, end);
-        var hidden = word.ToString().Any(Characters.IsInvisible);
-        var typed = Names.Compose(hidden ? string.Concat(word.ToString().Where(c => !Characters.IsInvisible(c))) : word.ToString());
-        if (hidden && NameShape.IsName(typed))
+        var written = word.ToString();
+        var typed = Names.Compose(written.Any(Characters.IsInvisible) ? string.Concat(written.Where(c => !Characters.IsInvisible(c))) : written);
+        if (NameShape.IsName(typed))
         {
-            return true; // the hidden characters are reported for the whole line
+            return typed; // the hidden characters are reported for the whole line
         }
 
         var mended = NameShape.Mend(typed);
         if (mended is null || !char.IsLetter(typed, 0))
         {
-            return false;
+            return null;
         }
 
-        findings.Add(typed.Equals(mended, StringComparison.OrdinalIgnoreCase)
-            ? NameNotLowerCase.Of(span, word.ToString(), mended)
-            : NameMalformed.Of(span, word.ToString(), mended));
-        return true;
+        findings.Add(typed.Equals(mended, StringComparison.OrdinalIgnoreCase) ? NameNotLowerCase.Of(span, written, mended) : NameMalformed.Of(span, written, mended));
+        return mended;
     }
 
     /// <summary>The code of a check, such as RL301; the one word that may have capitals, and only behind <c>allow</c>.</summary>

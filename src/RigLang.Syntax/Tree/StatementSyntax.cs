@@ -15,5 +15,8 @@ public sealed record UseSyntax(TextSpan Span, Token Keyword, TextSyntax? Path, I
 /// <summary><c>language 1</c> as the file's first line.</summary>
 public sealed record LanguageSyntax(TextSpan Span, Token Keyword, Token? Edition, ImmutableArray<ArgumentSyntax> Stray) : StatementSyntax(Span);
 
+/// <summary>A line that doesn't begin with a word. It is reported, belongs to nothing and is in no node.</summary>
+public sealed record StrayLineSyntax(TextSpan Span, ImmutableArray<ArgumentSyntax> Arguments) : StatementSyntax(Span);
+
 /// <summary>A keyword with its arguments: a fact, or the head of a block.</summary>
 public sealed record FactSyntax(TextSpan Span, Token Keyword, ImmutableArray<ArgumentSyntax> Arguments) : StatementSyntax(Span);

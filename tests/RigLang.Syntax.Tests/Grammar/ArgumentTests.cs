@@ -1,3 +1,5 @@
+using RigLang.Syntax.Tree;
+
 namespace RigLang.Syntax.Tests.Grammar;
 
 public class ArgumentTests
@@ -126,12 +128,39 @@ public class ArgumentTests
     [InlineData("speed 90 km / h", "!90 km / h!")]
     [InlineData("mass 1e3 kg at axle", "!1e3 kg!  at  axle")]
     [InlineData("limit tongue-ratio 7-10 % high", "tongue-ratio  !7-10 %!  high")]
+    [InlineData("mass (5 kg + 3 kg) high", "!(5 kg + 3 kg)!  high")]
+    [InlineData("mass (5 + 3) kg", "!(5 + 3) kg!")]
+    [InlineData("body (mpv) # c", "!(mpv)!")]
+    [InlineData("mass 5 kg )", "[5|kg]  !)!")]
     [InlineData("mass 5 kg +", "[5|kg]  !+!")]
     [InlineData("mass 5 @@ § high", "[5|]  !@@ §!  high")]
     public void What_cannot_be_read_is_one_stray_piece_and_the_rest_still_counts(string line, string shape)
     {
         Shape.Of(line).Should().Be(shape);
         Fixture.Line(line).Findings.Should().ContainSingle();
+    }
+
+    [Theory]
+    [InlineData("Item Driver 84 kg At 1.42 m behind Front_Axle", "driver  [84|kg]  at  [1.42|m]  behind  front-axle")]
+    [InlineData("item né\u200Be 5 kg", "née  [5|kg]")]
+    public void A_misspelt_name_is_reported_and_read_as_it_should_be(string line, string shape)
+    {
+        Shape.Of(line).Should().Be(shape);
+        Fixture.Fact(line).Keyword.Text.Should().Be("item");
+        Fixture.Line(line).Findings.Should().NotBeEmpty();
+    }
+
+    [Theory]
+    [InlineData("12 kg")]
+    [InlineData("\"text\" 5")]
+    [InlineData("± , ( 4,032")]
+    [InlineData("@@ wheelbase")]
+    public void A_line_without_a_keyword_is_kept_reported_once_and_belongs_to_nothing(string line)
+    {
+        var file = FileSyntax.Parse("vehicle van\n    mass 5 kg\n    " + line);
+        file.Lines[2].Statement.Should().BeOfType<StrayLineSyntax>();
+        file.Declarations[0].Nodes.Should().ContainSingle();
+        file.Findings().Should().ContainSingle().Which.Finding.Check.Slug.Should().Be("line-without-keyword");
     }
 
     [Theory]

@@ -31,7 +31,12 @@ public class LosslessTests
         foreach (var line in file.Lines.Where(line => line.Statement is FactSyntax))
         {
             var fact = (FactSyntax)line.Statement!;
-            Names.Compose(line.TextOf(fact.Keyword.Span)).Should().Be(Names.Compose(fact.Keyword.Text));
+            if (line.Findings.IsEmpty)
+            {
+                Names.Compose(line.TextOf(fact.Keyword.Span)).Should().Be(fact.Keyword.Text);
+            }
+
+            Names.IsName(fact.Keyword.Text).Should().BeTrue();
             var end = fact.Keyword.Span.End;
             foreach (var argument in fact.Arguments)
             {

@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace RigLang.Syntax.Checks.Writing;
 
 public static class BracketOrFormula
@@ -15,8 +17,26 @@ public static class BracketOrFormula
         CanBeAllowed = false,
     };
 
-    internal static LineFinding Of(TextSpan span, string typed) =>
-        new(Check, span, $"{Shown.Of(typed)} has no meaning here: values are single quantities or plain sums such as 2 x 11 kg + 4 kg. A remark goes behind #.");
+    internal static LineFinding Of(TextSpan span, string typed)
+    {
+        var message = $"{Shown.Of(typed)} has no meaning here: values are single quantities or plain sums such as 2 x 11 kg + 4 kg. A remark goes behind #.";
+        return Bare(typed) is { } bare ? new LineFinding(Check, span, message, [new LineFix("Take the brackets out", span, bare)]) : new LineFinding(Check, span, message);
+    }
+
+    private static readonly SearchValues<char> Binding = SearchValues.Create("()[]{}+*/,;");
+
+    /// <summary>A word or a single value without its brackets; null where they bind something together.</summary>
+    private static string? Bare(string typed)
+    {
+        var close = typed.AsSpan().LastIndexOfAny(')', ']', '}');
+        if (typed.Length > 60 || close < 2)
+        {
+            return null;
+        }
+
+        var inside = typed[1..close].Trim();
+        return inside.Length > 0 && !inside.AsSpan().ContainsAny(Binding) && !inside.Contains(" - ", StringComparison.Ordinal) ? inside + typed[(close + 1)..] : null;
+    }
 
     internal static LineFinding OfTimes(TextSpan span) => new(Check, span, "Several of the same are counted with x: 2 x 9 kg.", [new LineFix("Write x", span, "x")]);
 }
