@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Declarations;
 using RigLang.Analysis.Checks.Expectations;
+using RigLang.Analysis.Checks.Loading;
 using RigLang.Analysis.Checks.Ratings;
 using RigLang.Analysis.Checks.Trips;
 using RigLang.Analysis.Checks.Weighings;
@@ -18,6 +19,7 @@ public static class AnalysisChecks
         new UnknownReference(),
         new ExpectationMissed(), new UnknownResult(),
         .. RatingChecks.All,
+        .. LoadingChecks.All,
         .. TripChecks.All,
         .. WeighingChecks.All,
     ];

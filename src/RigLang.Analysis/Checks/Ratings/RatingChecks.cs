@@ -8,6 +8,7 @@ public static class RatingChecks
     public static ImmutableArray<Check> All { get; } =
     [
         new AxleOverRating(), new VehicleOverGross(), new TrainOverCombined(), new TrailerOverGross(), new TrailerOverTowingRating(),
-        new TongueOverRating(), new CouplingOverRating(), new CargoOverPlacard(), new RoofOverRating(),
+        new TongueOverRating(), new CouplingOverRating(), new CargoOverPlacard(), new RoofOverRating(), new RatingsMissing(),
+        new AxlesBelowGross(),
     ];
 }

@@ -21,6 +21,14 @@ internal static class Cargo
     public static Computation<RigStudy, IReadOnlyList<PointMass>> OnTrailer { get; } = new(
         "cargo on trailer", (read, rig) => Changes(read, new Carrier(rig, rig.Trailer, "trailer", CargoFacts.AboardTrailer, TrailerFacts.Tank, TrailerFacts.Aboard, TrailerPoints.Of)));
 
+    /// <summary>Where the items of the loads and under aboard lie, metres behind the front axle; NaN where a point's place isn't known.</summary>
+    public static Computation<RigStudy, IReadOnlyList<(Fact Item, double Position)>> PlacesOnVehicle { get; } = new(
+        "places on vehicle", (read, rig) => Places(read, new Carrier(rig, rig.Vehicle, "vehicle", CargoFacts.AboardVehicle, VehicleFacts.Tank, VehicleFacts.Aboard, VehiclePoints.Of)));
+
+    /// <summary>The same for the trailer, metres behind the ball.</summary>
+    public static Computation<RigStudy, IReadOnlyList<(Fact Item, double Position)>> PlacesOnTrailer { get; } = new(
+        "places on trailer", (read, rig) => Places(read, new Carrier(rig, rig.Trailer, "trailer", CargoFacts.AboardTrailer, TrailerFacts.Tank, TrailerFacts.Aboard, TrailerPoints.Of)));
+
     /// <summary>What the loads put on the vehicle, kg: occupants and cargo as a placard counts them, fuel left out.</summary>
     public static Computation<RigStudy, double> OccupantsAndCargo { get; } = new(
         "occupants and cargo", (read, rig) => LoadBlocks(rig, "vehicle").SelectMany(block => Items(rig, read, block)).Sum(MassOf));
@@ -60,6 +68,16 @@ internal static class Cargo
         }
 
         return changes;
+    }
+
+    private static List<(Fact, double)> Places(Reader read, Carrier carrier)
+    {
+        var aboard = carrier.Block.FindBlock(carrier.Aboard.Block);
+        return
+        [
+            .. (aboard is null ? [] : read.Lines(aboard, carrier.Aboard.Item)).Concat(LoadBlocks(carrier.Rig, carrier.Name).SelectMany(block => read.Lines(block, CargoFacts.Load.Item)))
+                .Select(item => (item, carrier.PointOf(read, carrier.Rig, item.PositionOf("place")!))),
+        ];
     }
 
     private static IEnumerable<Block> LoadBlocks(RigStudy rig, string carrier) => rig.Loads.SelectMany(load => load.AllBlocks(CargoFacts.Load.Block)).Where(block => block.Key == carrier);
