@@ -25,7 +25,7 @@ internal static class Rigs
             tongue          60 kg
             coupling-to-axle 3.00 m
             gross-rating    1000 kg
-            brakes          none
+            brakes          overrun
             axle only
                 axle-rating 1000 kg
             aboard nothing

@@ -13,6 +13,7 @@ public class TripCheckTests
     {
         var check = AnalysisChecks.Find(slug)!;
 
-        Study.Of(check.Good, [.. check.Beside]).Findings(Study.File).Remaining.Select(finding => finding.Message).Should().BeEmpty();
+        // What a verdict would still want of the vehicle is told as a note; a trip can be planned without.
+        Study.Of(check.Good, [.. check.Beside]).Findings(Study.File).Remaining.Where(finding => finding.Check.Slug != "ratings-missing").Select(finding => finding.Message).Should().BeEmpty();
     }
 }

@@ -33,7 +33,7 @@ public sealed class WhatWasAboard : DeclarationCheck
         };
 
         // An inherited mass is asked about where it is written.
-        if (weighed is null || block.Find(aboard) is not null || weighed.Place.Declaration != declaration.Own.Syntax)
+        if (weighed?.MeasureOf(Signature.ValueRole) is null || block.Find(aboard) is not null || weighed.Place.Declaration != declaration.Own.Syntax)
         {
             yield break;
         }
