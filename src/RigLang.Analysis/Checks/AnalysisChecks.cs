@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Declarations;
 using RigLang.Analysis.Checks.Expectations;
+using RigLang.Analysis.Checks.Hitch;
 using RigLang.Analysis.Checks.Loading;
 using RigLang.Analysis.Checks.Ratings;
 using RigLang.Analysis.Checks.Trips;
@@ -20,6 +21,7 @@ public static class AnalysisChecks
         new ExpectationMissed(), new UnknownResult(),
         .. RatingChecks.All,
         .. LoadingChecks.All,
+        .. HitchChecks.All,
         .. TripChecks.All,
         .. WeighingChecks.All,
     ];

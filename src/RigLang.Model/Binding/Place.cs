@@ -15,4 +15,7 @@ public readonly record struct Place(FileId File, DeclarationSyntax Declaration, 
 
     /// <summary>The place behind the last character of the line.</summary>
     public Place EndOfLine => this with { Span = new TextSpan(Declaration.Lines[Line].Text.Length, 0) };
+
+    /// <summary>Written out, since a record would print its places within places without end.</summary>
+    public override string ToString() => $"{File.Path}, line {Line} of its declaration, {Span.Start} to {Span.End}";
 }

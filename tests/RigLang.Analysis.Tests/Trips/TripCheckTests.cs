@@ -13,7 +13,7 @@ public class TripCheckTests
     {
         var check = AnalysisChecks.Find(slug)!;
 
-        // What a verdict would still want of the vehicle is told as a note; a trip can be planned without.
+        // What a verdict would still want is told as a note; an example of something else may do without.
         Study.Of(check.Good, [.. check.Beside]).Findings(Study.File).Remaining.Where(finding => finding.Check.Slug != "ratings-missing").Select(finding => finding.Message).Should().BeEmpty();
     }
 }

@@ -26,6 +26,7 @@ internal static class RigExample
             coupling-to-axle 5.00 m
             gross-rating 2000 kg
             brakes overrun
+            stabiliser yes
             axle only
                 axle-rating 1900 kg
             aboard nothing

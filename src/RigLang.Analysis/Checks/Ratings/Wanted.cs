@@ -21,9 +21,14 @@ internal static class Wanted
         [TrailerFacts.CouplingToAxle] = trailer => trailer.AllBlocks(AxleFacts.Trailer.Block).Any(axle => axle.Find(AxleFacts.Trailer.BehindCoupling!) is not null),
     };
 
-    /// <summary>"`axle-rating` of axle rear".</summary>
+    /// <summary>"`axle-rating` of axle rear". None for a part of which only its mass is said: it is there for a trip, and nobody has begun to ask for a verdict.</summary>
     public static IEnumerable<string> Missing(RigStudy rig, Block part)
     {
+        if (!part.Facts.Any(line => line.Declaration.Need == Need.ForVerdict && line.Declaration != VehicleFacts.Mass && line.Declaration != TrailerFacts.Mass && line.Declaration != TrailerFacts.Tongue))
+        {
+            yield break;
+        }
+
         var ratings = RigRatings.Of(rig).Where(rating => rating.IsAskedFor).Select(rating => (rating.Owner, rating.Limit)).ToHashSet();
         foreach (var block in part.WithInner())
         {

@@ -41,6 +41,7 @@ public enum RatingFamily
     Cargo,
     Roof,
     Mount,
+    Bars,
     Tyre,
     DValue,
 }

@@ -57,6 +57,11 @@ public static class RigRatings
             yield return new Rating("Ball", LoadResults.TrailerLoad, rig, hitch, HitchFacts.BallRating, RatingFamily.Ball);
         }
 
+        if (rig.IsDistributing)
+        {
+            yield return new Rating("Spring bars", LoadResults.TongueLoad, rig, hitch, HitchFacts.BarRating, RatingFamily.Bars);
+        }
+
         // The rating for what is driven; and, while that isn't written, the higher one, which holds all the same.
         IEnumerable<Rating> ByVehicle(string what, IResult load, RatingFamily family, FactDeclaration limit, FactDeclaration higher)
         {
