@@ -6,6 +6,7 @@ using RigLang.Analysis.Checks.Hitch;
 using RigLang.Analysis.Checks.Loading;
 using RigLang.Analysis.Checks.Ratings;
 using RigLang.Analysis.Checks.Trips;
+using RigLang.Analysis.Checks.Tyres;
 using RigLang.Analysis.Checks.Weighings;
 using RigLang.Model.Checks;
 using RigLang.Syntax.Checks;
@@ -22,6 +23,7 @@ public static class AnalysisChecks
         .. RatingChecks.All,
         .. LoadingChecks.All,
         .. HitchChecks.All,
+        .. TyreChecks.All,
         .. TripChecks.All,
         .. WeighingChecks.All,
     ];
