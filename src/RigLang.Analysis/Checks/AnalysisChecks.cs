@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Declarations;
 using RigLang.Analysis.Checks.Expectations;
+using RigLang.Analysis.Checks.Handling;
 using RigLang.Analysis.Checks.Hitch;
 using RigLang.Analysis.Checks.Loading;
 using RigLang.Analysis.Checks.Ratings;
@@ -24,6 +25,7 @@ public static class AnalysisChecks
         .. LoadingChecks.All,
         .. HitchChecks.All,
         .. TyreChecks.All,
+        .. HandlingChecks.All,
         .. TripChecks.All,
         .. WeighingChecks.All,
     ];

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
@@ -10,6 +11,7 @@ namespace RigLang.Analysis.Studies;
 public sealed class RigStudy : Study, ISubject
 {
     private readonly Lazy<Practice> practice;
+    private readonly ConcurrentDictionary<double, RigStudy> atSpeed = new();
 
     public RigStudy(RigParts parts)
         : this(parts, new Dictionary<(Block, FactDeclaration), double>())
@@ -36,8 +38,8 @@ public sealed class RigStudy : Study, ISubject
     public RigStudy With(Block block, FactDeclaration fact, double value) =>
         new(Parts, new Dictionary<(Block, FactDeclaration), double>(Overrides) { [(block, fact)] = value });
 
-    /// <summary>The same rig at another speed (m/s).</summary>
-    public RigStudy AtSpeed(double speed) => With(Rig, RigFacts.Speed, speed);
+    /// <summary>The same rig at another speed (m/s). Kept, since several checks and cards ask for the same one.</summary>
+    public RigStudy AtSpeed(double speed) => atSpeed.GetOrAdd(speed, other => With(Rig, RigFacts.Speed, other));
 
     public string Title => $"rig {Parts.Rig.Name}";
 

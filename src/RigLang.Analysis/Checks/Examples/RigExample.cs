@@ -93,6 +93,9 @@ internal static class RigExample
             restoration 50 %
         """;
 
+    /// <summary>The pair with a practice.</summary>
+    public static string Practised(string practice) => $"{Pair}\n    practice {practice}\n    speed 90 km/h";
+
     /// <summary>The example with other text in places of it.</summary>
     /// <exception cref="ArgumentException">The example has no such text.</exception>
     public static string With(this string example, params (string Text, string Instead)[] changes) =>
