@@ -20,7 +20,7 @@ public static class AnalysisChecks
     public static ImmutableArray<Check> All { get; } =
     [
         new UnknownReference(),
-        new ExpectationMissed(), new UnknownResult(),
+        .. ExpectationChecks.All,
         .. RatingChecks.All,
         .. LoadingChecks.All,
         .. HitchChecks.All,

@@ -24,7 +24,16 @@ public sealed record Bound(IResult Result, double? Low, double? High, bool IsStr
             return null;
         }
 
-        var at = line.Values.GetValueOrDefault("at") is RawValue { Argument: MeasureSyntax speed } ? SlotReading.Measure(speed, QuantityKinds.Speed)?.Value : null;
+        double? at = null;
+        if (line.Values.GetValueOrDefault("at") is RawValue { Argument: var where })
+        {
+            at = where is MeasureSyntax speed ? SlotReading.Measure(speed, QuantityKinds.Speed)?.Value : null;
+            if (at is null)
+            {
+                return null;
+            }
+        }
+
         Measure? M(MeasureSyntax? syntax) => syntax is null ? null : SlotReading.Measure(syntax, result.Kind);
         switch (argument)
         {

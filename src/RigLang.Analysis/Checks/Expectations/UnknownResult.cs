@@ -72,7 +72,10 @@ public sealed class UnknownResult : DeclarationCheck
             }
         }
 
-        return null;
+        // Read past, it would be judged at the rig's own speed.
+        return line.Values.GetValueOrDefault("at") is RawValue { Argument: var at } && !(at is MeasureSyntax speed && SlotReading.Measure(speed, QuantityKinds.Speed) is not null)
+            ? Report(line.PlaceOf("at"), $"Behind `at` stands a speed, for instance {Example(QuantityKinds.Speed)}; so nothing is tested here.")
+            : null;
     }
 
     private static string Example(QuantityKind kind)
