@@ -111,7 +111,9 @@ public sealed class Reader : IFactReader
         return true;
     }
 
-    internal Node<T> Finish<T>(Computation computation, ISubject subject, T value) => new(computation, subject, value, reads.DrainToImmutable(), missing, isEstimated, applies);
+    /// <summary>No infinity leaves a computation: what can't be reckoned is NaN, here as in the mechanics.</summary>
+    internal Node<T> Finish<T>(Computation computation, ISubject subject, T value) => new(
+        computation, subject, value is double number && double.IsInfinity(number) ? (T)(object)double.NaN : value, reads.DrainToImmutable(), missing, isEstimated, applies);
 
     /// <summary>The block of the figures that no file writes.</summary>
     internal static Block Figures { get; } = new(FigureFacts.Block, "#", null, [], []);
