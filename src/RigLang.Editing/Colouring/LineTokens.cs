@@ -1,5 +1,6 @@
 using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
+using RigLang.Model.Facts;
 using RigLang.Syntax;
 using RigLang.Syntax.Tree;
 
@@ -32,7 +33,19 @@ internal sealed class LineTokens(int line, string text)
 
     public void Add(FactSyntax syntax, Fact? fact)
     {
-        Add(syntax.Keyword.Span, fact is null && syntax.Keyword.Text != "without" ? MeaningSort.Unknown : MeaningSort.Keyword);
+        // Lines that take something away aren't among a declaration's facts any more.
+        var isWithout = fact is null && syntax.Keyword.Text == EverywhereFacts.Without.Keyword;
+        Add(syntax.Keyword.Span, fact is null && !isWithout ? MeaningSort.Unknown : MeaningSort.Keyword);
+        if (isWithout)
+        {
+            for (var index = 0; index < syntax.Arguments.Length; index++)
+            {
+                Add(syntax.Arguments[index].Span, index == 0 ? MeaningSort.Keyword : MeaningSort.Key);
+            }
+
+            return;
+        }
+
         foreach (var argument in syntax.Arguments)
         {
             Add(argument, fact);
