@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using RigLang.Analysis.Checks;
 using RigLang.Analysis.Checks.Trips;
 using RigLang.Analysis.Checks.Weighings;
@@ -17,6 +18,8 @@ namespace RigLang.Analysis;
 /// </summary>
 public sealed class WorkspaceAnalysis
 {
+    private static readonly ConditionalWeakTable<object, StrongBox<ImmutableArray<Finding>>> KeptFindings = [];
+
     private readonly ConcurrentDictionary<FileId, FileFindings> findings = new();
     private readonly StudyShelf<RigParts, RigStudy> rigs;
     private readonly StudyShelf<WeighingParts, WeighingStudy> weighings;
@@ -83,28 +86,39 @@ public sealed class WorkspaceAnalysis
         }
 
         return new FileFindings(
-            [.. remaining.DistinctBy(finding => (finding.Check, finding.Place, finding.Message)).OrderBy(finding => Workspace.LineOf(finding.Place) ?? 0).ThenBy(finding => finding.Place.Span.Start)],
+            [.. remaining.DistinctBy(finding => (finding.Check.Code, finding.Place, finding.Message)).OrderBy(finding => Workspace.LineOf(finding.Place) ?? 0).ThenBy(finding => finding.Place.Span.Start)],
             accepted.ToImmutable());
     }
 
-    private IEnumerable<Finding> Run(Declaration declaration, CancellationToken cancel)
+    /// <summary>Only what looks at the other declarations in sight is run each time; the rest is kept with the declaration, or with the study, that it looks at.</summary>
+    private IEnumerable<Finding> Run(Declaration declaration, CancellationToken cancel) =>
+        Kept<DeclarationCheck, Declaration>(declaration, (check, own) => check.Run(own), cancel)
+            .Concat(declaration.Kind switch
+            {
+                DeclarationKind.Rig => Kept<RigCheck, RigStudy>(Rig(declaration), (check, rig) => check.Run(rig), cancel),
+                DeclarationKind.Trip when Trip(declaration) is { } trip => Kept<TripCheck, TripStudy>(trip, (check, study) => check.Run(study), cancel),
+                DeclarationKind.Weighing when Weighing(declaration) is { } weighing => Kept<WeighingCheck, WeighingStudy>(weighing, (check, study) => check.Run(study), cancel),
+                _ => [],
+            })
+            .Concat(AnalysisChecks.Of<WorkspaceCheck>().SelectMany(check => check.Run(Workspace, declaration)));
+
+    private static ImmutableArray<Finding> Kept<TCheck, TSubject>(TSubject subject, Func<TCheck, TSubject, IEnumerable<Finding>> run, CancellationToken cancel)
+        where TCheck : Check
+        where TSubject : class
     {
-        foreach (var check in AnalysisChecks.All)
+        if (KeptFindings.TryGetValue(subject, out var known))
+        {
+            return known.Value;
+        }
+
+        var found = ImmutableArray.CreateBuilder<Finding>();
+        foreach (var check in AnalysisChecks.Of<TCheck>())
         {
             cancel.ThrowIfCancellationRequested();
-            var found = check switch
-            {
-                DeclarationCheck any => any.Run(Workspace, declaration),
-                RigCheck rig when declaration.Kind == DeclarationKind.Rig => rig.Run(Rig(declaration)),
-                TripCheck trip when declaration.Kind == DeclarationKind.Trip && Trip(declaration) is { } study => trip.Run(study),
-                WeighingCheck weighing when declaration.Kind == DeclarationKind.Weighing && Weighing(declaration) is { } study => weighing.Run(study),
-                _ => [],
-            };
-            foreach (var finding in found)
-            {
-                yield return finding;
-            }
+            found.AddRange(run(check, subject));
         }
+
+        return KeptFindings.GetValue(subject, _ => new StrongBox<ImmutableArray<Finding>>(found.ToImmutable())).Value;
     }
 }
 

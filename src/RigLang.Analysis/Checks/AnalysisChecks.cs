@@ -4,10 +4,12 @@ using RigLang.Analysis.Checks.Declarations;
 using RigLang.Analysis.Checks.Expectations;
 using RigLang.Analysis.Checks.Handling;
 using RigLang.Analysis.Checks.Hitch;
+using RigLang.Analysis.Checks.Law;
 using RigLang.Analysis.Checks.Loading;
 using RigLang.Analysis.Checks.Ratings;
 using RigLang.Analysis.Checks.Trips;
 using RigLang.Analysis.Checks.Tyres;
+using RigLang.Analysis.Checks.Unused;
 using RigLang.Analysis.Checks.Weighings;
 using RigLang.Model.Checks;
 using RigLang.Syntax.Checks;
@@ -26,9 +28,15 @@ public static class AnalysisChecks
         .. HitchChecks.All,
         .. TyreChecks.All,
         .. HandlingChecks.All,
+        .. LawChecks.All,
+        .. UnusedChecks.All,
         .. TripChecks.All,
         .. WeighingChecks.All,
     ];
+
+    /// <summary>The checks that look at one sort of thing, in their order.</summary>
+    public static ImmutableArray<TCheck> Of<TCheck>()
+        where TCheck : Check => Sorted<TCheck>.Checks;
 
     /// <summary>The declarations of all floors, by code.</summary>
     public static ImmutableArray<CheckDeclaration> Declarations { get; } =
@@ -41,4 +49,11 @@ public static class AnalysisChecks
 
     /// <summary>By code or slug.</summary>
     public static CheckDeclaration? Find(string name) => ByName.GetValueOrDefault(name);
+
+    /// <summary>Sorted out once for each base class, since each keystroke asks.</summary>
+    private static class Sorted<TCheck>
+        where TCheck : Check
+    {
+        public static readonly ImmutableArray<TCheck> Checks = [.. All.OfType<TCheck>()];
+    }
 }

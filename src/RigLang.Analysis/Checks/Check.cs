@@ -15,13 +15,19 @@ public abstract class Check
     private protected Finding Report(Place place, string message) => new(Declaration, place, message);
 }
 
-/// <summary>Looks at any declaration by itself, with the workspace for its names.</summary>
+/// <summary>Looks at any declaration by itself. What it finds is kept while the declaration is the same object, so it may look at nothing else.</summary>
 public abstract class DeclarationCheck : Check
+{
+    public abstract IEnumerable<Finding> Run(Declaration declaration);
+}
+
+/// <summary>Looks at a declaration among the others in sight; run again whenever anything changes.</summary>
+public abstract class WorkspaceCheck : Check
 {
     public abstract IEnumerable<Finding> Run(Workspace workspace, Declaration declaration);
 }
 
-/// <summary>Looks at a rig with its parts.</summary>
+/// <summary>Looks at a rig with its parts. What it finds is kept while all of them are the same objects.</summary>
 public abstract class RigCheck : Check
 {
     public abstract IEnumerable<Finding> Run(RigStudy rig);

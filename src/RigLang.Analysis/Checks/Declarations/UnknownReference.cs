@@ -8,7 +8,7 @@ using RigLang.Syntax.Checks;
 namespace RigLang.Analysis.Checks.Declarations;
 
 /// <summary>A line names a declaration that isn't in sight.</summary>
-public sealed class UnknownReference : DeclarationCheck
+public sealed class UnknownReference : WorkspaceCheck
 {
     public override CheckDeclaration Declaration => NameUnknown.Declaration;
 

@@ -96,6 +96,9 @@ internal static class RigExample
     /// <summary>The pair with a practice.</summary>
     public static string Practised(string practice) => $"{Pair}\n    practice {practice}\n    speed 90 km/h";
 
+    /// <summary>The pair under a law, at 80 km/h, its trailer braking by itself when it comes off.</summary>
+    public static string Ruled(string rules) => Pair.With(("    stabiliser yes", "    stabiliser yes\n    breakaway yes")) + $"\n    rules {rules}\n    speed 80 km/h";
+
     /// <summary>The example with other text in places of it.</summary>
     /// <exception cref="ArgumentException">The example has no such text.</exception>
     public static string With(this string example, params (string Text, string Instead)[] changes) =>

@@ -46,7 +46,7 @@ public sealed class NeverJudged : DeclarationCheck
         Fix = "Write it where that result belongs: in the rig, in the trip, in a leg or stop, or in the weighing.",
     };
 
-    public override IEnumerable<Finding> Run(Workspace workspace, Declaration declaration)
+    public override IEnumerable<Finding> Run(Declaration declaration)
     {
         var demands = from block in declaration.Block.WithInner()
                       from line in block.All(EverywhereFacts.Expect).Concat(block.All(PracticeFacts.Limit))

@@ -30,7 +30,7 @@ public sealed class UnknownAssumption : DeclarationCheck
         Fix = "Name a fact that has an estimate, or one of `friction`, `reaction-time`, `wind-spread`, `person`, `dynamic-factor`.",
     };
 
-    public override IEnumerable<Finding> Run(Workspace workspace, Declaration declaration)
+    public override IEnumerable<Finding> Run(Declaration declaration)
     {
         foreach (var line in declaration.Block.All(PracticeFacts.Assume).Where(line => line.Place.Declaration == declaration.Own.Syntax))
         {

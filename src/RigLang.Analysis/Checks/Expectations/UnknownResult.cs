@@ -33,7 +33,7 @@ public sealed class UnknownResult : DeclarationCheck
         CanBeAllowed = false,
     };
 
-    public override IEnumerable<Finding> Run(Workspace workspace, Declaration declaration)
+    public override IEnumerable<Finding> Run(Declaration declaration)
     {
         foreach (var line in declaration.Block.WithInner().SelectMany(block => block.All(EverywhereFacts.Expect).Concat(block.All(PracticeFacts.Limit))))
         {

@@ -22,7 +22,7 @@ public sealed class BothOverhangForms : DeclarationCheck
         Fix = "Keep `overhang` for a fixed ball, or `pin-overhang` with a hitch that has `reach`. A vehicle with both is two vehicles: one `like` the other.",
     };
 
-    public override IEnumerable<Finding> Run(Workspace workspace, Declaration declaration)
+    public override IEnumerable<Finding> Run(Declaration declaration)
     {
         if (declaration.Kind == DeclarationKind.Vehicle && declaration.Block.Find(VehicleFacts.Overhang) is { } ball && declaration.Block.Find(VehicleFacts.PinOverhang) is { } pin
             && new[] { pin, ball }.FirstOrDefault(line => line.Place.Declaration == declaration.Own.Syntax) is { } own)

@@ -22,7 +22,7 @@ public sealed class DropAndRise : DeclarationCheck
         Fix = "Keep `drop` where the ball is below the inside top of the tube, `rise` where it is above.",
     };
 
-    public override IEnumerable<Finding> Run(Workspace workspace, Declaration declaration)
+    public override IEnumerable<Finding> Run(Declaration declaration)
     {
         if (declaration.Kind == DeclarationKind.Hitch && declaration.Block.Find(HitchFacts.Drop) is { } drop && declaration.Block.Find(HitchFacts.Rise) is { } rise
             && new[] { rise, drop }.FirstOrDefault(line => line.Place.Declaration == declaration.Own.Syntax) is { } own)

@@ -22,7 +22,7 @@ public sealed class MountsNotTwo : DeclarationCheck
         Fix = "Write two `mount` lines: the rearmost row of bolts and the foremost.",
     };
 
-    public override IEnumerable<Finding> Run(Workspace workspace, Declaration declaration)
+    public override IEnumerable<Finding> Run(Declaration declaration)
     {
         if (declaration.Kind == DeclarationKind.Vehicle && declaration.Block.All(VehicleFacts.Mount) is { Length: 1 or > 2 } mounts && mounts[^1].Place.Declaration == declaration.Own.Syntax)
         {

@@ -26,7 +26,7 @@ public sealed class MassAndCarriesDisagree : DeclarationCheck
     /// <summary>Scales differ by as much from one day to the next (our choice), where no ± says otherwise.</summary>
     private const double Tolerance = 0.005;
 
-    public override IEnumerable<Finding> Run(Workspace workspace, Declaration declaration)
+    public override IEnumerable<Finding> Run(Declaration declaration)
     {
         if (declaration.Kind != DeclarationKind.Vehicle || declaration.Block.Find(VehicleFacts.Mass) is not { } line || line.MeasureOf(Signature.ValueRole) is not { } mass)
         {

@@ -11,7 +11,7 @@ public sealed class OverfilledTankAboard : DeclarationCheck
 {
     public override CheckDeclaration Declaration { get; } = new OverfilledTank().Declaration;
 
-    public override IEnumerable<Finding> Run(Workspace workspace, Declaration declaration)
+    public override IEnumerable<Finding> Run(Declaration declaration)
     {
         if (declaration.Kind is not (DeclarationKind.Vehicle or DeclarationKind.Trailer))
         {

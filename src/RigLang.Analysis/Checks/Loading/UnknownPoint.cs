@@ -24,7 +24,7 @@ public sealed class UnknownPoint : DeclarationCheck
         Fix = "Name a point: on a vehicle `front-axle`, `rear-axle`, `ball`, `pin`; on a trailer `coupling`, `body`, `axle` or one of its axles by name.",
     };
 
-    public override IEnumerable<Finding> Run(Workspace workspace, Declaration declaration)
+    public override IEnumerable<Finding> Run(Declaration declaration)
     {
         foreach (var block in declaration.Block.WithInner())
         {

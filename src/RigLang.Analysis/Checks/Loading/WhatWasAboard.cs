@@ -22,7 +22,7 @@ public sealed class WhatWasAboard : DeclarationCheck
         Fix = "Write `aboard nothing`, or a block `aboard` that lists who and what was aboard.",
     };
 
-    public override IEnumerable<Finding> Run(Workspace workspace, Declaration declaration)
+    public override IEnumerable<Finding> Run(Declaration declaration)
     {
         var block = declaration.Block;
         var (aboard, weighed) = declaration.Kind switch

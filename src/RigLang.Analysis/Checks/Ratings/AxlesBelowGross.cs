@@ -25,7 +25,7 @@ public sealed class AxlesBelowGross : DeclarationCheck
         Source = "49 CFR 571.110 S9.2, for recreation trailers",
     };
 
-    public override IEnumerable<Finding> Run(Workspace workspace, Declaration declaration)
+    public override IEnumerable<Finding> Run(Declaration declaration)
     {
         if (declaration.Kind != DeclarationKind.Trailer || declaration.Block.Find(TrailerFacts.GrossRating) is not { } line || line.MeasureOf(Signature.ValueRole) is not { } gross
             || declaration.Block.Find(TrailerFacts.Tongue)?.MeasureOf(Signature.ValueRole) is not { } tongue)

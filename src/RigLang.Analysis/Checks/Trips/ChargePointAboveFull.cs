@@ -33,7 +33,7 @@ public sealed class ChargePointAboveFull : DeclarationCheck
         CanBeAllowed = false,
     };
 
-    public override IEnumerable<Finding> Run(Workspace workspace, Declaration declaration)
+    public override IEnumerable<Finding> Run(Declaration declaration)
     {
         if (declaration.Kind != DeclarationKind.Vehicle || declaration.Block.FindBlock(ElectricFacts.Block) is not { } electric)
         {

@@ -23,7 +23,7 @@ public sealed class PressureAboveRated : DeclarationCheck
         Fix = "Check both against the sidewall; 2.9 bar or 42 psi is where an XL tyre is rated.",
     };
 
-    public override IEnumerable<Finding> Run(Workspace workspace, Declaration declaration)
+    public override IEnumerable<Finding> Run(Declaration declaration)
     {
         foreach (var axle in declaration.Block.Blocks)
         {

@@ -21,7 +21,7 @@ public sealed class ServiceDescriptionMissing : DeclarationCheck
         Fix = "Read on after the size on the sidewall: `101H` is load index 101 and speed symbol H.",
     };
 
-    public override IEnumerable<Finding> Run(Workspace workspace, Declaration declaration)
+    public override IEnumerable<Finding> Run(Declaration declaration)
     {
         foreach (var line in declaration.Block.WithInner().SelectMany(block => block.Facts))
         {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
@@ -34,7 +35,12 @@ public sealed record RatingLine(Rating Rating, Node<double> Load, Measure? Limit
 /// <summary>The room to each rating of a rig, the least first; ratings of which one side is unknown come last.</summary>
 public static class RatingTable
 {
-    public static ImmutableArray<RatingLine> Of(RigStudy rig) =>
+    // A dozen checks, the hover and the report ask for the same table of a study, which never changes.
+    private static readonly ConditionalWeakTable<RigStudy, StrongBox<ImmutableArray<RatingLine>>> Tables = [];
+
+    public static ImmutableArray<RatingLine> Of(RigStudy rig) => Tables.GetValue(rig, study => new StrongBox<ImmutableArray<RatingLine>>(Make(study))).Value;
+
+    private static ImmutableArray<RatingLine> Make(RigStudy rig) =>
     [
         .. RigRatings.Of(rig).Select(LineOf).Where(IsListed)
             .OrderByDescending(line => line.IsKnown).ThenByDescending(line => line.Use),
