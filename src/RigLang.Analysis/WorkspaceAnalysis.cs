@@ -81,7 +81,7 @@ public sealed class WorkspaceAnalysis
             }
 
             var (left, allowed) = Allowances.Apply(declaration, all.Concat(Run(declaration, cancel)));
-            remaining.AddRange(left);
+            remaining.AddRange(left.Select(finding => InOwnFile(own, finding)));
             accepted.AddRange(allowed);
         }
 
@@ -89,6 +89,11 @@ public sealed class WorkspaceAnalysis
             [.. remaining.DistinctBy(finding => (finding.Check.Code, finding.Place, finding.Message)).OrderBy(finding => Workspace.LineOf(finding.Place) ?? 0).ThenBy(finding => finding.Place.Span.Start)],
             accepted.ToImmutable());
     }
+
+    /// <summary>What an inherited line shows belongs to the declaration that inherits it, whose file may be another one: it stands at its name then.</summary>
+    private static Finding InOwnFile(OwnDeclaration own, Finding finding) => finding.Place.Declaration == own.Syntax
+        ? finding
+        : finding with { Place = own.NamePlace, Related = finding.Related.Insert(0, new Related(finding.Place, "inherited from here")), Fixes = [] };
 
     /// <summary>Only what looks at the other declarations in sight is run each time; the rest is kept with the declaration, or with the study, that it looks at.</summary>
     private IEnumerable<Finding> Run(Declaration declaration, CancellationToken cancel) =>
