@@ -35,6 +35,8 @@ internal sealed class RequestQueue : IAsyncDisposable
     internal Task<T> ReadAsync<T>(FileId file, ReadSort sort, Func<Snapshot, CancellationToken, T> read, CancellationToken cancel)
     {
         var answer = new TaskCompletionSource<T>(TaskCreationOptions.RunContinuationsAsynchronously);
+        // Cancelled while it waits, it is answered then and not at its turn.
+        var waiting = cancel.Register(() => answer.TrySetCanceled(cancel));
         var item = new Item(Start, failure => answer.TrySetException(failure));
         if (!_items.Writer.TryWrite(item))
         {
@@ -45,6 +47,7 @@ internal sealed class RequestQueue : IAsyncDisposable
 
         void Start(Writer writer)
         {
+            waiting.Dispose();
             if (cancel.IsCancellationRequested)
             {
                 answer.TrySetCanceled(cancel);
