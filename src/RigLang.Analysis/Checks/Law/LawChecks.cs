@@ -7,7 +7,7 @@ public static class LawChecks
 {
     public static ImmutableArray<Check> All { get; } =
     [
-        new TowedOverLaw(), new UnbrakedTooHeavy(), new TongueBelowLaw(), new LicenceTooSmall(), new BreakawayMissing(),
+        new TowedOverLaw(), new UnbrakedTooHeavy(), new BrakesMissing(), new TongueBelowLaw(), new LicenceTooSmall(), new BreakawayMissing(),
         new SpeedOverLaw(), new SpeedOverLawOnTrip(),
     ];
 }
