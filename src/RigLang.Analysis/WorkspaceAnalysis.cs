@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using RigLang.Analysis.Checks;
+using RigLang.Analysis.Checks.Runs;
 using RigLang.Analysis.Checks.Trips;
 using RigLang.Analysis.Checks.Weighings;
 using RigLang.Analysis.Studies;
@@ -24,6 +25,7 @@ public sealed class WorkspaceAnalysis
     private readonly StudyShelf<RigParts, RigStudy> rigs;
     private readonly StudyShelf<WeighingParts, WeighingStudy> weighings;
     private readonly StudyShelf<TripParts, TripStudy> trips;
+    private readonly StudyShelf<RunParts, RunStudy> runs;
 
     public WorkspaceAnalysis(Workspace workspace)
         : this(workspace, null)
@@ -36,6 +38,7 @@ public sealed class WorkspaceAnalysis
         rigs = new StudyShelf<RigParts, RigStudy>(parts => new RigStudy(parts), (one, other) => one.SameAs(other), before?.rigs);
         weighings = new StudyShelf<WeighingParts, WeighingStudy>(parts => new WeighingStudy(parts), (one, other) => one.SameAs(other), before?.weighings);
         trips = new StudyShelf<TripParts, TripStudy>(parts => new TripStudy(parts, Rig(parts.Rig!)), (one, other) => one.SameAs(other), before?.trips);
+        runs = new StudyShelf<RunParts, RunStudy>(parts => new RunStudy(parts, new RigStudy(parts.Rig!)), (one, other) => one.SameAs(other), before?.runs);
     }
 
     public Workspace Workspace { get; }
@@ -55,6 +58,9 @@ public sealed class WorkspaceAnalysis
 
     /// <summary>The study of a trip; null while its rig isn't found.</summary>
     public TripStudy? Trip(Declaration trip) => TripParts.Of(Workspace, trip) is { Rig: not null } parts ? trips.Get(trip, parts) : null;
+
+    /// <summary>The study of a logged drive; null while its rig isn't found.</summary>
+    public RunStudy? Run(Declaration run) => RunParts.Of(Workspace, run) is { Rig: not null } parts ? runs.Get(run, parts) : null;
 
     /// <summary>Everything to report about a file, in the order of its lines.</summary>
     public FileFindings Findings(FileId file, CancellationToken cancel = default) => findings.GetOrAdd(file, _ => Find(file, cancel));
@@ -80,7 +86,7 @@ public sealed class WorkspaceAnalysis
                 continue;
             }
 
-            var (left, allowed) = Allowances.Apply(declaration, all.Concat(Run(declaration, cancel)));
+            var (left, allowed) = Allowances.Apply(declaration, all.Concat(RunChecksOf(declaration, cancel)));
             remaining.AddRange(left.Select(finding => InOwnFile(own, finding)));
             accepted.AddRange(allowed);
         }
@@ -96,13 +102,14 @@ public sealed class WorkspaceAnalysis
         : finding with { Place = own.NamePlace, Related = finding.Related.Insert(0, new Related(finding.Place, "inherited from here")), Fixes = [] };
 
     /// <summary>Only what looks at the other declarations in sight is run each time; the rest is kept with the declaration, or with the study, that it looks at.</summary>
-    private IEnumerable<Finding> Run(Declaration declaration, CancellationToken cancel) =>
+    private IEnumerable<Finding> RunChecksOf(Declaration declaration, CancellationToken cancel) =>
         Kept<DeclarationCheck, Declaration>(declaration, (check, own) => check.Run(own), cancel)
             .Concat(declaration.Kind switch
             {
                 DeclarationKind.Rig => Kept<RigCheck, RigStudy>(Rig(declaration), (check, rig) => check.Run(rig), cancel),
                 DeclarationKind.Trip when Trip(declaration) is { } trip => Kept<TripCheck, TripStudy>(trip, (check, study) => check.Run(study), cancel),
                 DeclarationKind.Weighing when Weighing(declaration) is { } weighing => Kept<WeighingCheck, WeighingStudy>(weighing, (check, study) => check.Run(study), cancel),
+                DeclarationKind.Run when Run(declaration) is { } run => Kept<RunCheck, RunStudy>(run, (check, study) => check.Run(study), cancel),
                 _ => [],
             })
             .Concat(AnalysisChecks.Of<WorkspaceCheck>().SelectMany(check => check.Run(Workspace, declaration)));

@@ -7,6 +7,7 @@ using RigLang.Analysis.Checks.Hitch;
 using RigLang.Analysis.Checks.Law;
 using RigLang.Analysis.Checks.Loading;
 using RigLang.Analysis.Checks.Ratings;
+using RigLang.Analysis.Checks.Runs;
 using RigLang.Analysis.Checks.Trips;
 using RigLang.Analysis.Checks.Tyres;
 using RigLang.Analysis.Checks.Unused;
@@ -32,6 +33,7 @@ public static class AnalysisChecks
         .. UnusedChecks.All,
         .. TripChecks.All,
         .. WeighingChecks.All,
+        .. RunChecks.All,
     ];
 
     /// <summary>The checks that look at one sort of thing, in their order.</summary>

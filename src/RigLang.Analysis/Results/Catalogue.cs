@@ -3,6 +3,7 @@ using RigLang.Analysis.Results.Axles;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Analysis.Results.Rigs;
 using RigLang.Analysis.Results.Road;
+using RigLang.Analysis.Results.Runs;
 using RigLang.Analysis.Results.Stability;
 using RigLang.Analysis.Results.Trips;
 using RigLang.Analysis.Results.Weighings;
@@ -19,6 +20,7 @@ public static class Catalogue
         .. RoadResults.Set.All, .. StabilityResults.Set.All,
         .. AxleResults.Set.All, .. TyreResults.Set.All,
         .. TripResults.Set.All, .. LegResults.Set.All, .. StopResults.Set.All,
+        .. RunResults.Set.All,
         .. WeighingResults.Set.All, .. ReadingResults.Set.All,
     ];
 

@@ -7,6 +7,6 @@ public static class ExpectationChecks
 {
     public static ImmutableArray<Check> All { get; } =
     [
-        new ExpectationMissed(), new WeighingExpectationMissed(), new UnknownResult(), new UnknownAssumption(), new NeverJudged(),
+        new ExpectationMissed(), new WeighingExpectationMissed(), new RunExpectationMissed(), new UnknownResult(), new UnknownAssumption(), new NeverJudged(),
     ];
 }
