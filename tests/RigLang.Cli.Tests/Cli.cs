@@ -51,6 +51,9 @@ public sealed class Cli : IDisposable
 /// <summary>What a run came to.</summary>
 public sealed record Run(int Code, string Out, string Error)
 {
+    /// <summary>What was said of trouble, put back into one line: where it breaks is of no matter to what it says.</summary>
+    public string ErrorWords => string.Join(' ', Error.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
     /// <summary>The output as one line with single blanks, for words that may be broken anywhere.</summary>
     public string Flat => string.Join(' ', Out.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 

@@ -35,7 +35,7 @@ public sealed class ExitCodeTests : IDisposable
         var run = await cli.With("notes.txt", "").Run("check", path);
 
         run.Code.Should().Be(3);
-        run.Error.Should().Contain(words);
+        run.ErrorWords.Should().Contain(words);
     }
 
     [Fact]
@@ -83,6 +83,6 @@ public sealed class ExitCodeTests : IDisposable
         var run = await cli.With("pair.rig", Rigs.Fine).Run("show", "piar");
 
         run.Code.Should().Be(3);
-        run.Error.Should().Contain("Did you mean `pair`?").And.Contain("rig pair");
+        run.ErrorWords.Should().Contain("Did you mean `pair`?").And.Contain("rig pair");
     }
 }

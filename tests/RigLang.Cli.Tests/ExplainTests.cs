@@ -74,7 +74,7 @@ public sealed class ExplainTests : IDisposable
         var run = await cli.With("pair.rig", Rigs.Fine).Run("explain", result, "--of", name);
 
         run.Code.Should().Be(3);
-        run.Error.Should().Contain(words);
+        run.ErrorWords.Should().Contain(words);
     }
 
     [Theory]

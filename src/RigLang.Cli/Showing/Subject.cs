@@ -19,7 +19,7 @@ public abstract record Subject(Declaration Declaration)
     public UnitChoice Units(UnitHabit habit = UnitHabit.AsWritten) => SubjectUnits.Of(Parts.First(), habit);
 
     /// <summary>The kinds that have results, in the order in which they are shown.</summary>
-    public static ImmutableArray<DeclarationKind> Kinds { get; } = [DeclarationKind.Rig, DeclarationKind.Trip, DeclarationKind.Weighing];
+    public static ImmutableArray<DeclarationKind> Kinds { get; } = [DeclarationKind.Rig, DeclarationKind.Trip, DeclarationKind.Weighing, DeclarationKind.Run];
 
     /// <summary>Null for a kind without results, and for one whose rig isn't found.</summary>
     public static Subject? Of(WorkspaceAnalysis analysis, Declaration declaration) => declaration.Kind switch
@@ -27,6 +27,7 @@ public abstract record Subject(Declaration Declaration)
         DeclarationKind.Rig => new ShownRig(declaration, analysis.Rig(declaration)),
         DeclarationKind.Trip when analysis.Trip(declaration) is { } trip => new ShownTrip(declaration, trip),
         DeclarationKind.Weighing when analysis.Weighing(declaration) is { } weighing => new ShownWeighing(declaration, weighing),
+        DeclarationKind.Run when analysis.Run(declaration) is { } run => new ShownRun(declaration, run),
         _ => null,
     };
 }
@@ -47,4 +48,10 @@ public sealed record ShownTrip(Declaration Declaration, TripStudy Study) : Subje
 public sealed record ShownWeighing(Declaration Declaration, WeighingStudy Study) : Subject(Declaration)
 {
     public override IEnumerable<ISubject> Parts => [Study, .. Study.Passes.SelectMany(pass => pass.Readings)];
+}
+
+/// <summary>A logged drive.</summary>
+public sealed record ShownRun(Declaration Declaration, RunStudy Study) : Subject(Declaration)
+{
+    public override IEnumerable<ISubject> Parts => [Study];
 }

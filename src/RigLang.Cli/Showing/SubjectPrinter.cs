@@ -1,3 +1,4 @@
+using RigLang.Analysis.Results.Runs;
 using RigLang.Editing.Reasons;
 using RigLang.Cli.Checking;
 using RigLang.Cli.Terminals;
@@ -27,6 +28,7 @@ internal static class SubjectPrinter
             ShownRig rig => RigSheet.Sections(rig.Study, units),
             ShownTrip trip => TripSheet.Sections(trip.Study, units),
             ShownWeighing weighing => WeighingSheet.Sections(weighing.Study, units),
+            ShownRun run => [ResultRows.Of("The drive against the model", RunResults.Set.All, run.Study, units)],
             _ => [],
         };
         Sheet.Print(print, sections);

@@ -20,6 +20,7 @@ internal static class DeclarationCard
             DeclarationKind.Rig => RigCard.Of(view, view.State.Analysis.Rig(declaration)),
             DeclarationKind.Trip when view.State.Analysis.Trip(declaration) is { } trip => TripCard.Of(view, trip),
             DeclarationKind.Weighing when view.State.Analysis.Weighing(declaration) is { } weighing => WeighingCard.Of(view, weighing),
+            DeclarationKind.Run when view.State.Analysis.Run(declaration) is { } run => RunCard.Of(view, run),
             DeclarationKind.Load => OfLoad(view, declaration),
             _ => OfPart(view, declaration),
         };

@@ -42,6 +42,8 @@ internal static class Subjects
                     .Concat(trip.Stops.Where(stop => ReferenceEquals(stop.Block, block))).DefaultIfEmpty(trip);
             case DeclarationKind.Weighing when view.State.Analysis.Weighing(declaration) is { } weighing:
                 return weighing.Passes.Where(pass => ReferenceEquals(pass.Block, block)).SelectMany(pass => pass.Readings.Cast<ISubject>()).DefaultIfEmpty(weighing);
+            case DeclarationKind.Run when view.State.Analysis.Run(declaration) is { } run:
+                return [run];
             case DeclarationKind.Vehicle or DeclarationKind.Trailer:
                 var rigs = Rigs(view, declaration).ToList();
                 return rigs.SelectMany(rig => rig.Axles).Where(axle => ReferenceEquals(axle.Axle, block)).Cast<ISubject>().Concat(block.Opener is null ? rigs : []);
@@ -56,6 +58,7 @@ internal static class Subjects
         TripStudy trip => [trip, .. trip.Legs, .. trip.Stops, trip.Rig, .. trip.Rig.Axles],
         LegSubject leg => [leg, leg.Trip, leg.Trip.Rig],
         StopSubject stop => [stop, stop.Leg, stop.Trip, stop.Trip.Rig],
+        RunStudy run => [run, run.Rig, .. run.Rig.Axles],
         WeighingStudy weighing => [weighing, .. weighing.Passes.SelectMany(pass => pass.Readings), weighing.Rig],
         _ => [subject],
     });
@@ -69,6 +72,7 @@ internal static class Subjects
         StopSubject => ResultScope.Stop,
         WeighingStudy => ResultScope.Weighing,
         ReadingSubject => ResultScope.Reading,
+        RunStudy => ResultScope.Run,
         _ => null,
     };
 }

@@ -25,6 +25,7 @@ public static class SubjectUnits
         LegSubject leg => BlocksOf(leg.Trip),
         StopSubject stop => BlocksOf(stop.Trip),
         WeighingStudy weighing => [weighing.Block, .. BlocksOf(weighing.Rig)],
+        RunStudy run => [run.Block, .. BlocksOf(run.Rig)],
         PassSubject pass => BlocksOf(pass.Weighing),
         ReadingSubject reading => BlocksOf(reading.Pass),
         _ => [],
