@@ -79,7 +79,7 @@ public sealed class RigStudy : Study, ISubject
     private ImmutableArray<AxleSubject> AxlesOf(Block owner, AxleFacts facts, bool isTrailer) =>
         [.. owner.AllBlocks(facts.Block).OrderBy(axle => !isTrailer && axle.Key == "rear").Select(axle => new AxleSubject(this, axle, facts, isTrailer))];
 
-    private static Block Empty(BlockDeclaration declaration, string what) => new(declaration, $"#a {what} that the rig names and that can be found", null, [], []);
+    private static Block Empty(BlockDeclaration declaration, string what) => new(declaration, $"{NoSuchPart}{what} that the rig names and that can be found", null, [], []);
 }
 
 /// <summary>An axle of a rig.</summary>

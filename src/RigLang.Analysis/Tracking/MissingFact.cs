@@ -8,7 +8,9 @@ namespace RigLang.Analysis.Tracking;
 public sealed record MissingFact(Block Block, FactDeclaration Fact, MissingFact? ForEstimate = null)
 {
     /// <summary>"`wheelbase` of vehicle van"; "a vehicle" where the whole block isn't there.</summary>
-    public string Words => $"`{Fact.Keyword}`{Owner}{(ForEstimate is { } other ? $", or `{other.Fact.Keyword}` to estimate it" : "")}";
+    public string Words => Block.Path.StartsWith(Study.NoSuchPart, StringComparison.Ordinal)
+        ? Block.Path[1..]
+        : $"`{Fact.Keyword}`{Owner}{(ForEstimate is { } other ? $", or `{other.Fact.Keyword}` to estimate it" : "")}";
 
     private string Owner
     {

@@ -9,6 +9,9 @@ namespace RigLang.Analysis.Tracking;
 /// </summary>
 public abstract class Study
 {
+    /// <summary>How the path of a block begins that stands for a part nobody named, or that can't be found; the rest says what is wanted.</summary>
+    internal const string NoSuchPart = "#a ";
+
     private readonly Dictionary<(Computation, ISubject), Node?> nodes = [];
     private readonly Lock gate = new();
 
