@@ -1,8 +1,8 @@
-using RigLang.Model.Facts;
-using RigLang.Syntax;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Binding;
+using RigLang.Model.Facts;
 using RigLang.Syntax.Checks;
+using RigLang.Syntax;
 
 namespace RigLang.Analysis.Checks.Weighings;
 
@@ -16,32 +16,7 @@ public sealed class AbsentNotAboard : WeighingCheck
         Severity = Severity.Error,
         Summary = "An `absent` line names nothing that is aboard.",
         Why = "It was meant to take somebody out of the sum, who is still in it.",
-        Bad = """
-            vehicle van
-                wheelbase 3 m
-                overhang 1.2 m
-                gross-rating 3000 kg
-                axle front
-                    carries 1250 kg
-                    axle-rating 1350 kg
-                axle rear
-                    carries 1150 kg
-                    axle-rating 1750 kg
-                aboard nothing
-
-            trailer box
-                mass 1500 kg
-                tongue 100 kg
-                coupling-to-axle 5 m
-                brakes overrun
-                axle only
-                    axle-rating 1600 kg
-                aboard nothing
-
-            rig pair
-                vehicle van
-                trailer box
-
+        Bad = WeighingExample.Of("""
             weighing may
                 rig pair
                 date 2026-05-02
@@ -49,40 +24,15 @@ public sealed class AbsentNotAboard : WeighingCheck
                     scale front 1250 kg
                     scale rear 1150 kg
                     absent item driver
-            """,
-        Good = """
-            vehicle van
-                wheelbase 3 m
-                overhang 1.2 m
-                gross-rating 3000 kg
-                axle front
-                    carries 1250 kg
-                    axle-rating 1350 kg
-                axle rear
-                    carries 1150 kg
-                    axle-rating 1750 kg
-                aboard nothing
-
-            trailer box
-                mass 1500 kg
-                tongue 100 kg
-                coupling-to-axle 5 m
-                brakes overrun
-                axle only
-                    axle-rating 1600 kg
-                aboard nothing
-
-            rig pair
-                vehicle van
-                trailer box
-
+            """),
+        Good = WeighingExample.Of("""
             weighing may
                 rig pair
                 date 2026-05-02
                 pass solo
                     scale front 1250 kg
                     scale rear 1150 kg
-            """,
+            """),
         Fix = "Name an item or a fill of the loads that count for this weighing.",
     };
 

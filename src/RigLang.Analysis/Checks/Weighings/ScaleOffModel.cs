@@ -1,7 +1,7 @@
 using RigLang.Analysis.Results.Weighings;
-using RigLang.Quantities;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Binding;
+using RigLang.Quantities;
 using RigLang.Syntax.Checks;
 
 namespace RigLang.Analysis.Checks.Weighings;
@@ -16,32 +16,7 @@ public sealed class ScaleOffModel : WeighingCheck
         Severity = Severity.Warning,
         Summary = "The scale says clearly something else than the model.",
         Why = "The real rig is right. Either something is aboard that no load names, or a fact of the rig is wrong; every other result rests on the same facts.",
-        Bad = """
-            vehicle van
-                wheelbase 3 m
-                overhang 1.2 m
-                gross-rating 3000 kg
-                axle front
-                    carries 1250 kg
-                    axle-rating 1350 kg
-                axle rear
-                    carries 1150 kg
-                    axle-rating 1750 kg
-                aboard nothing
-
-            trailer box
-                mass 1500 kg
-                tongue 100 kg
-                coupling-to-axle 5 m
-                brakes overrun
-                axle only
-                    axle-rating 1600 kg
-                aboard nothing
-
-            rig pair
-                vehicle van
-                trailer box
-
+        Bad = WeighingExample.Of("""
             weighing may
                 rig pair
                 date 2026-05-02
@@ -49,33 +24,8 @@ public sealed class ScaleOffModel : WeighingCheck
                 pass solo
                     scale front 1250 kg
                     scale rear 1290 kg
-            """,
-        Good = """
-            vehicle van
-                wheelbase 3 m
-                overhang 1.2 m
-                gross-rating 3000 kg
-                axle front
-                    carries 1250 kg
-                    axle-rating 1350 kg
-                axle rear
-                    carries 1150 kg
-                    axle-rating 1750 kg
-                aboard nothing
-
-            trailer box
-                mass 1500 kg
-                tongue 100 kg
-                coupling-to-axle 5 m
-                brakes overrun
-                axle only
-                    axle-rating 1600 kg
-                aboard nothing
-
-            rig pair
-                vehicle van
-                trailer box
-
+            """),
+        Good = WeighingExample.Of("""
             weighing may
                 rig pair
                 date 2026-05-02
@@ -83,7 +33,7 @@ public sealed class ScaleOffModel : WeighingCheck
                 pass solo
                     scale front 1250 kg
                     scale rear 1150 kg
-            """,
+            """),
         Fix = "List in the load what was aboard that day (`load` and `absent` lines in the weighing), or write the weighed figures into vehicle and trailer.",
         Source = "common practice",
     };

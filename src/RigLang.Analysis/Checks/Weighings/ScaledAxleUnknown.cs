@@ -1,6 +1,6 @@
-using RigLang.Model.Facts;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Binding;
+using RigLang.Model.Facts;
 using RigLang.Syntax.Checks;
 
 namespace RigLang.Analysis.Checks.Weighings;
@@ -15,70 +15,20 @@ public sealed class ScaledAxleUnknown : WeighingCheck
         Severity = Severity.Error,
         Summary = "A `scale` or `arch` line names an axle that the rig does not have.",
         Why = "A reading without an owner can be compared with nothing.",
-        Bad = """
-            vehicle van
-                wheelbase 3 m
-                overhang 1.2 m
-                gross-rating 3000 kg
-                axle front
-                    carries 1250 kg
-                    axle-rating 1350 kg
-                axle rear
-                    carries 1150 kg
-                    axle-rating 1750 kg
-                aboard nothing
-
-            trailer box
-                mass 1500 kg
-                tongue 100 kg
-                coupling-to-axle 5 m
-                brakes overrun
-                axle only
-                    axle-rating 1600 kg
-                aboard nothing
-
-            rig pair
-                vehicle van
-                trailer box
-
+        Bad = WeighingExample.Of("""
             weighing may
                 rig pair
                 date 2026-05-02
                 pass coupled
                     scale middle 1210 kg
-            """,
-        Good = """
-            vehicle van
-                wheelbase 3 m
-                overhang 1.2 m
-                gross-rating 3000 kg
-                axle front
-                    carries 1250 kg
-                    axle-rating 1350 kg
-                axle rear
-                    carries 1150 kg
-                    axle-rating 1750 kg
-                aboard nothing
-
-            trailer box
-                mass 1500 kg
-                tongue 100 kg
-                coupling-to-axle 5 m
-                brakes overrun
-                axle only
-                    axle-rating 1600 kg
-                aboard nothing
-
-            rig pair
-                vehicle van
-                trailer box
-
+            """),
+        Good = WeighingExample.Of("""
             weighing may
                 rig pair
                 date 2026-05-02
                 pass coupled
                     scale front 1210 kg
-            """,
+            """),
         Fix = "Write `front`, `rear`, a trailer axle by its name, `trailer` for all of them, or `tongue`.",
     };
 

@@ -1,7 +1,7 @@
 using RigLang.Analysis.Results.Weighings;
-using RigLang.Quantities;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Binding;
+using RigLang.Quantities;
 using RigLang.Syntax.Checks;
 
 namespace RigLang.Analysis.Checks.Weighings;
@@ -16,32 +16,7 @@ public sealed class TongueWaysDisagree : WeighingCheck
         Severity = Severity.Warning,
         Summary = "Front and rear axle give clearly different tongue loads.",
         Why = "Both follow from the same coupling; when they disagree, a reading, the wheelbase or the overhang is wrong, or the front wheels were not on the platform alone.",
-        Bad = """
-            vehicle van
-                wheelbase 3 m
-                overhang 1.2 m
-                gross-rating 3000 kg
-                axle front
-                    carries 1250 kg
-                    axle-rating 1350 kg
-                axle rear
-                    carries 1150 kg
-                    axle-rating 1750 kg
-                aboard nothing
-
-            trailer box
-                mass 1500 kg
-                tongue 100 kg
-                coupling-to-axle 5 m
-                brakes overrun
-                axle only
-                    axle-rating 1600 kg
-                aboard nothing
-
-            rig pair
-                vehicle van
-                trailer box
-
+        Bad = WeighingExample.Of("""
             weighing may
                 rig pair
                 date 2026-05-02
@@ -53,33 +28,8 @@ public sealed class TongueWaysDisagree : WeighingCheck
                     scale front 1170 kg
                     scale rear 1330 kg
                     scale trailer 1400 kg
-            """,
-        Good = """
-            vehicle van
-                wheelbase 3 m
-                overhang 1.2 m
-                gross-rating 3000 kg
-                axle front
-                    carries 1250 kg
-                    axle-rating 1350 kg
-                axle rear
-                    carries 1150 kg
-                    axle-rating 1750 kg
-                aboard nothing
-
-            trailer box
-                mass 1500 kg
-                tongue 100 kg
-                coupling-to-axle 5 m
-                brakes overrun
-                axle only
-                    axle-rating 1600 kg
-                aboard nothing
-
-            rig pair
-                vehicle van
-                trailer box
-
+            """),
+        Good = WeighingExample.Of("""
             weighing may
                 rig pair
                 date 2026-05-02
@@ -91,7 +41,7 @@ public sealed class TongueWaysDisagree : WeighingCheck
                     scale front 1210 kg
                     scale rear 1290 kg
                     scale trailer 1400 kg
-            """,
+            """),
         Fix = "Check wheelbase and overhang with the tape, and the readings with the slip.",
     };
 

@@ -1,7 +1,7 @@
 using RigLang.Analysis.Results.Weighings;
-using RigLang.Quantities;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Binding;
+using RigLang.Quantities;
 using RigLang.Syntax.Checks;
 
 namespace RigLang.Analysis.Checks.Weighings;
@@ -16,32 +16,7 @@ public sealed class TotalsDisagree : WeighingCheck
         Severity = Severity.Warning,
         Summary = "The passes over the scale do not add up to the same total.",
         Why = "Coupling and setting bars only move weight from axle to axle; if the sum changes, a wheel stood off the platform, somebody got in or a number was copied wrong.",
-        Bad = """
-            vehicle van
-                wheelbase 3 m
-                overhang 1.2 m
-                gross-rating 3000 kg
-                axle front
-                    carries 1250 kg
-                    axle-rating 1350 kg
-                axle rear
-                    carries 1150 kg
-                    axle-rating 1750 kg
-                aboard nothing
-
-            trailer box
-                mass 1500 kg
-                tongue 100 kg
-                coupling-to-axle 5 m
-                brakes overrun
-                axle only
-                    axle-rating 1600 kg
-                aboard nothing
-
-            rig pair
-                vehicle van
-                trailer box
-
+        Bad = WeighingExample.Of("""
             weighing may
                 rig pair
                 date 2026-05-02
@@ -56,33 +31,8 @@ public sealed class TotalsDisagree : WeighingCheck
                     scale front 1210 kg
                     scale rear 1390 kg
                     scale trailer 1400 kg
-            """,
-        Good = """
-            vehicle van
-                wheelbase 3 m
-                overhang 1.2 m
-                gross-rating 3000 kg
-                axle front
-                    carries 1250 kg
-                    axle-rating 1350 kg
-                axle rear
-                    carries 1150 kg
-                    axle-rating 1750 kg
-                aboard nothing
-
-            trailer box
-                mass 1500 kg
-                tongue 100 kg
-                coupling-to-axle 5 m
-                brakes overrun
-                axle only
-                    axle-rating 1600 kg
-                aboard nothing
-
-            rig pair
-                vehicle van
-                trailer box
-
+            """),
+        Good = WeighingExample.Of("""
             weighing may
                 rig pair
                 date 2026-05-02
@@ -97,7 +47,7 @@ public sealed class TotalsDisagree : WeighingCheck
                     scale front 1210 kg
                     scale rear 1290 kg
                     scale trailer 1400 kg
-            """,
+            """),
         Fix = "Look at the slip again, or weigh again: same people, same tanks, whole axles on the platform.",
     };
 

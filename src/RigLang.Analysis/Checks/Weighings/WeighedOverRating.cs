@@ -1,7 +1,8 @@
 using RigLang.Analysis.Results.Weighings;
-using RigLang.Quantities;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Binding;
+using RigLang.Model.Declaring;
+using RigLang.Quantities;
 using RigLang.Syntax.Checks;
 
 namespace RigLang.Analysis.Checks.Weighings;
@@ -16,72 +17,22 @@ public sealed class WeighedOverRating : WeighingCheck
         Severity = Severity.Error,
         Summary = "The scale shows more on an axle than its rating.",
         Why = "This is no model any more: the rig stood there overloaded.",
-        Bad = """
-            vehicle van
-                wheelbase 3 m
-                overhang 1.2 m
-                gross-rating 3000 kg
-                axle front
-                    carries 1250 kg
-                    axle-rating 1350 kg
-                axle rear
-                    carries 1150 kg
-                    axle-rating 1750 kg
-                aboard nothing
-
-            trailer box
-                mass 1500 kg
-                tongue 100 kg
-                coupling-to-axle 5 m
-                brakes overrun
-                axle only
-                    axle-rating 1600 kg
-                aboard nothing
-
-            rig pair
-                vehicle van
-                trailer box
-
+        Bad = WeighingExample.Of("""
             weighing may
                 rig pair
                 date 2026-05-02
                 pass coupled
                     scale front 1210 kg
                     scale rear 1790 kg
-            """,
-        Good = """
-            vehicle van
-                wheelbase 3 m
-                overhang 1.2 m
-                gross-rating 3000 kg
-                axle front
-                    carries 1250 kg
-                    axle-rating 1350 kg
-                axle rear
-                    carries 1150 kg
-                    axle-rating 1750 kg
-                aboard nothing
-
-            trailer box
-                mass 1500 kg
-                tongue 100 kg
-                coupling-to-axle 5 m
-                brakes overrun
-                axle only
-                    axle-rating 1600 kg
-                aboard nothing
-
-            rig pair
-                vehicle van
-                trailer box
-
+            """),
+        Good = WeighingExample.Of("""
             weighing may
                 rig pair
                 date 2026-05-02
                 pass coupled
                     scale front 1210 kg
                     scale rear 1290 kg
-            """,
+            """),
         Fix = "Move or leave behind load, or change the hitch set-up, and weigh again before driving on.",
     };
 
@@ -91,12 +42,12 @@ public sealed class WeighedOverRating : WeighingCheck
         {
             var axles = reading.Axles == "trailer" ? [.. reading.Pass.Rig.TrailerAxles] : reading.Pass.Rig.Axles.Where(axle => reading.Axles.Split(' ').Contains(axle.Axle.Key)).ToList();
             var ratings = axles.Select(axle => axle.Axle.Find(axle.Facts.AxleRating)).ToList();
-            if (ratings.Count == 0 || ratings.Contains(null) || ratings.Any(rating => rating!.MeasureOf(Model.Declaring.Signature.ValueRole) is null))
+            if (ratings.Count == 0 || ratings.Contains(null) || ratings.Any(rating => rating!.MeasureOf(Signature.ValueRole) is null))
             {
                 continue;
             }
 
-            var limit = axles.Sum(axle => axle.Axle.Find(axle.Facts.AxleRating)!.MeasureOf(Model.Declaring.Signature.ValueRole)!.Value * CountOf(axle));
+            var limit = axles.Sum(axle => axle.Axle.Find(axle.Facts.AxleRating)!.MeasureOf(Signature.ValueRole)!.Value * CountOf(axle));
             var read = reading.Study.Compute(ReadingResults.Read, reading).Value;
             if (Limits.Exceeds(read, limit))
             {
@@ -109,5 +60,5 @@ public sealed class WeighedOverRating : WeighingCheck
     }
 
     private static double CountOf(AxleSubject axle) =>
-        axle.Facts.EqualAxles is { } count && axle.Axle.Find(count)?.MeasureOf(Model.Declaring.Signature.ValueRole) is { } several ? several.Value : 1;
+        axle.Facts.EqualAxles is { } count && axle.Axle.Find(count)?.MeasureOf(Signature.ValueRole) is { } several ? several.Value : 1;
 }

@@ -14,32 +14,7 @@ public sealed class WeighingIncomplete : WeighingCheck
         Severity = Severity.Note,
         Summary = "The passes do not say all that they could.",
         Why = "Tongue load and restoration need the vehicle solo, coupled slack and, with bars, coupled tight, each with front and rear axle.",
-        Bad = """
-            vehicle van
-                wheelbase 3 m
-                overhang 1.2 m
-                gross-rating 3000 kg
-                axle front
-                    carries 1250 kg
-                    axle-rating 1350 kg
-                axle rear
-                    carries 1150 kg
-                    axle-rating 1750 kg
-                aboard nothing
-
-            trailer box
-                mass 1500 kg
-                tongue 100 kg
-                coupling-to-axle 5 m
-                brakes overrun
-                axle only
-                    axle-rating 1600 kg
-                aboard nothing
-
-            rig pair
-                vehicle van
-                trailer box
-
+        Bad = WeighingExample.Of("""
             weighing may
                 rig pair
                 date 2026-05-02
@@ -47,33 +22,8 @@ public sealed class WeighingIncomplete : WeighingCheck
                     scale front 1210 kg
                     scale rear 1290 kg
                     scale trailer 1400 kg
-            """,
-        Good = """
-            vehicle van
-                wheelbase 3 m
-                overhang 1.2 m
-                gross-rating 3000 kg
-                axle front
-                    carries 1250 kg
-                    axle-rating 1350 kg
-                axle rear
-                    carries 1150 kg
-                    axle-rating 1750 kg
-                aboard nothing
-
-            trailer box
-                mass 1500 kg
-                tongue 100 kg
-                coupling-to-axle 5 m
-                brakes overrun
-                axle only
-                    axle-rating 1600 kg
-                aboard nothing
-
-            rig pair
-                vehicle van
-                trailer box
-
+            """),
+        Good = WeighingExample.Of("""
             weighing may
                 rig pair
                 date 2026-05-02
@@ -84,7 +34,7 @@ public sealed class WeighingIncomplete : WeighingCheck
                     scale front 1210 kg
                     scale rear 1290 kg
                     scale trailer 1400 kg
-            """,
+            """),
         Fix = "Add the pass or reading that the message names, if you have it.",
     };
 
