@@ -12,13 +12,12 @@ internal static class TokenBuilder
 {
     public static ImmutableArray<MeaningToken> Of(LinkedFile file, CancellationToken cancel)
     {
-        var linked = file.Declarations.ToDictionary(declaration => declaration.Own);
         var tokens = ImmutableArray.CreateBuilder<MeaningToken>();
         for (var index = 0; index < file.File.Declarations.Length; index++)
         {
             cancel.ThrowIfCancellationRequested();
             var own = file.File.Declarations[index];
-            var facts = linked.TryGetValue(own, out var declaration) ? FactsByLine(declaration) : [];
+            var facts = file.Of(own) is { } declaration ? FactsByLine(declaration) : [];
             AddDeclaration(tokens, own, facts, file.File.Syntax.FirstLines[index]);
         }
 

@@ -19,7 +19,7 @@ internal sealed class Spot
         var index = file.Syntax.DeclarationAt(position.Line);
         Own = file.Declarations[index];
         Line = position.Line - file.Syntax.FirstLines[index];
-        Linked = state.Workspace.Link(file.Id)?.Declarations.FirstOrDefault(declaration => ReferenceEquals(declaration.Own, Own));
+        Linked = state.Workspace.Link(file.Id)?.Of(Own);
         Nodes = [.. NodePath.To(Own.Syntax, Line)];
         (Block, Fact) = Linked is null ? (null, null) : NodePath.FactAt(Linked, Line);
         Home = HomeOf(Own, Nodes);

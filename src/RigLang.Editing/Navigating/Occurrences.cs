@@ -13,11 +13,7 @@ namespace RigLang.Editing.Navigating;
 /// <summary>Every name in a file's text, with what it stands for. Names that stand for nothing are left out.</summary>
 internal static class Occurrences
 {
-    public static IEnumerable<Occurrence> InFile(EditorState state, LinkedFile file)
-    {
-        var linked = file.Declarations.ToDictionary(declaration => declaration.Own);
-        return file.File.Declarations.SelectMany(own => In(state, own, linked.GetValueOrDefault(own)));
-    }
+    public static IEnumerable<Occurrence> InFile(EditorState state, LinkedFile file) => file.File.Declarations.SelectMany(own => In(state, own, file.Of(own)));
 
     public static IEnumerable<Occurrence> In(EditorState state, OwnDeclaration own, Declaration? linked) =>
         linked is null ? InUse(state, own) : InOpening(linked).Concat(InLines(state, linked)).Concat(InWithouts(state, linked));

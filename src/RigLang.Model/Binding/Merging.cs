@@ -82,7 +82,7 @@ internal static class Merging
             }
             else
             {
-                blocks.Add(new Block(block.Declaration, $"{path}/{block.Opener!.Title}", block.Opener, block.Facts, block.Blocks));
+                blocks.Add(Inherited(block, path));
             }
         }
 
@@ -93,6 +93,13 @@ internal static class Merging
         }
 
         return blocks.ToImmutable();
+    }
+
+    /// <summary>A copy, since a block knows the one around it.</summary>
+    private static Block Inherited(Block block, string outer)
+    {
+        var path = $"{outer}/{block.Opener!.Title}";
+        return new Block(block.Declaration, path, block.Opener, block.Facts, [.. block.Blocks.Select(inner => Inherited(inner, path))]);
     }
 
     private static void ReportNearKeys(Block inherited, OwnBlock own, HashSet<string> removed, List<Finding> findings)

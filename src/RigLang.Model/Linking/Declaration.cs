@@ -1,12 +1,15 @@
 using System.Collections.Immutable;
 using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
+using RigLang.Model.Facts;
 
 namespace RigLang.Model.Linking;
 
 /// <summary>A declaration as it counts: its own lines over those it inherits. Kept while both are the same objects.</summary>
 public sealed class Declaration
 {
+    private IReadOnlyList<(Block Block, Fact Line)>? allows;
+
     internal Declaration(OwnDeclaration own, Declaration? parent, Block block, ImmutableArray<Finding> findings)
     {
         Own = own;
@@ -27,6 +30,10 @@ public sealed class Declaration
 
     /// <summary>What showed when <c>like</c> was followed.</summary>
     public ImmutableArray<Finding> Findings { get; }
+
+    /// <summary>Its <c>allow</c> lines, those of its blocks included, each with the block that it stands in. Gathered once.</summary>
+    public IReadOnlyList<(Block Block, Fact Line)> Allows =>
+        allows ??= [.. Block.WithInner().SelectMany(block => block.All(EverywhereFacts.Allow).Select(line => (block, line)))];
 
     public DeclarationKind Kind => Own.Kind!.Value;
 

@@ -7,18 +7,15 @@ namespace RigLang.Model.Linking;
 /// <summary>A file with its <c>use</c> and <c>like</c> followed.</summary>
 public sealed class LinkedFile
 {
-    private readonly Dictionary<(DeclarationKind, string), Declaration> own = [];
-
-    internal LinkedFile(RigFile file, ImmutableArray<Declaration> declarations, ImmutableArray<RigFile> used, ImmutableArray<Finding> findings)
+    internal LinkedFile(
+        RigFile file, ImmutableArray<Declaration> declarations, IReadOnlyDictionary<OwnDeclaration, Declaration> followed, ImmutableArray<RigFile> used,
+        ImmutableArray<Finding> findings)
     {
         File = file;
         Declarations = declarations;
+        Followed = followed;
         Used = used;
         Findings = findings;
-        foreach (var declaration in declarations)
-        {
-            own.TryAdd((declaration.Kind, declaration.Name), declaration);
-        }
     }
 
     public RigFile File { get; }
@@ -32,8 +29,14 @@ public sealed class LinkedFile
     /// <summary>What showed when names were looked up.</summary>
     public ImmutableArray<Finding> Findings { get; }
 
+    /// <summary>Everything that was followed for this file: its declarations, and those of other files that they are like.</summary>
+    internal IReadOnlyDictionary<OwnDeclaration, Declaration> Followed { get; }
+
+    /// <summary>What became of a declaration of the file; null for a <c>use</c> line and for an opening that isn't understood.</summary>
+    public Declaration? Of(OwnDeclaration own) => Followed.GetValueOrDefault(own);
+
     /// <summary>The declaration that the name finds in this file alone.</summary>
-    public Declaration? FindOwn(DeclarationKind kind, string name) => own.GetValueOrDefault((kind, name));
+    public Declaration? FindOwn(DeclarationKind kind, string name) => File.Find(kind, name) is { } own ? Of(own) : null;
 
     internal Declaration? Find(Workspace workspace, DeclarationKind kind, string name) =>
         FindOwn(kind, name)

@@ -17,17 +17,14 @@ internal sealed class Linker
     private readonly RigFile file;
     private readonly List<Finding> findings = [];
     private readonly Dictionary<OwnDeclaration, Declaration> done = [];
-    private readonly Dictionary<OwnDeclaration, Declaration> before = [];
+    private readonly IReadOnlyDictionary<OwnDeclaration, Declaration>? before;
     private readonly Dictionary<FileId, RigFile> used = [];
 
     private Linker(Workspace workspace, RigFile file, LinkedFile? previous)
     {
         this.workspace = workspace;
         this.file = file;
-        foreach (var declaration in previous?.Declarations ?? [])
-        {
-            before[declaration.Own] = declaration;
-        }
+        before = previous?.Followed;
     }
 
     public static LinkedFile Link(Workspace workspace, RigFile file, LinkedFile? previous)
@@ -37,7 +34,7 @@ internal sealed class Linker
         var own = file.Declarations.Where(declaration => declaration.Kind is not null).ToList();
         linker.ReportNamesTaken(own);
         var declarations = own.Select(declaration => linker.Follow(declaration, [])).ToImmutableArray();
-        return new LinkedFile(file, declarations, [.. linker.used.Values], [.. linker.findings, .. declarations.SelectMany(declaration => declaration.Findings)]);
+        return new LinkedFile(file, declarations, linker.done, [.. linker.used.Values], [.. linker.findings, .. declarations.SelectMany(declaration => declaration.Findings)]);
     }
 
     private void FollowUses()
@@ -71,22 +68,23 @@ internal sealed class Linker
 
     private void ReportNamesTaken(Place use, RigFile other)
     {
-        var names = used.Values.Append(file).SelectMany(known => known.Declarations).Where(own => own.Kind is not null && own.Name.Length > 0)
-            .DistinctBy(own => (own.Kind, own.Name)).ToDictionary(own => (own.Kind, own.Name));
-        foreach (var own in other.Declarations.Where(own => own.Kind is not null && names.ContainsKey((own.Kind, own.Name)) && names[(own.Kind, own.Name)].File != other.Id))
+        foreach (var own in other.Declarations)
         {
-            findings.Add(NameTaken.Report(use, own.Kind!.Value.Keyword(), own.Name, names[(own.Kind, own.Name)].NamePlace));
+            if (own.Kind is { } kind && used.Values.Append(file).Select(known => known.Find(kind, own.Name)).FirstOrDefault(found => found is not null) is { } first && first.File != other.Id)
+            {
+                findings.Add(NameTaken.Report(use, kind.Keyword(), own.Name, first.NamePlace));
+            }
         }
     }
 
     private void ReportNamesTaken(IEnumerable<OwnDeclaration> declarations)
     {
-        var first = new Dictionary<(DeclarationKind?, string), OwnDeclaration>();
-        foreach (var own in declarations.Where(own => own.Name.Length > 0))
+        foreach (var own in declarations)
         {
-            if (!first.TryAdd((own.Kind, own.Name), own))
+            var kind = own.Kind!.Value;
+            if (file.Find(kind, own.Name) is { } first && !ReferenceEquals(first, own))
             {
-                findings.Add(NameTaken.Report(own.NamePlace, own.Kind!.Value.Keyword(), own.Name, first[(own.Kind, own.Name)].NamePlace));
+                findings.Add(NameTaken.Report(own.NamePlace, kind.Keyword(), own.Name, first.NamePlace));
             }
         }
     }
@@ -107,7 +105,8 @@ internal sealed class Linker
             return closed;
         }
 
-        var isUnchanged = before.TryGetValue(own, out var previous) && found.Count == 0 && previous.Findings.IsEmpty && ReferenceEquals(previous.Parent, parent);
+        var previous = before?.GetValueOrDefault(own);
+        var isUnchanged = previous is not null && found.Count == 0 && previous.Findings.IsEmpty && ReferenceEquals(previous.Parent, parent);
         var declaration = isUnchanged ? previous! : Merge(own, parent, found);
         done[own] = declaration;
         return declaration;
@@ -165,7 +164,7 @@ internal sealed class Linker
         }
 
         var others = from == file.Id ? used.Values : here.Uses.Select(use => UsedFrom(from, use.Use)).OfType<RigFile>();
-        return others.Prepend(here).SelectMany(known => known.Declarations).FirstOrDefault(own => own.Kind == kind && own.Name == name);
+        return others.Prepend(here).Select(known => known.Find(kind, name)).FirstOrDefault(found => found is not null);
     }
 
     private RigFile? UsedFrom(FileId from, UseSyntax use) =>

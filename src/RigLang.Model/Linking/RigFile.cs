@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RigLang.Model.Binding;
+using RigLang.Model.Declaring;
 using RigLang.Model.Files;
 using RigLang.Syntax.Tree;
 
@@ -9,6 +10,7 @@ namespace RigLang.Model.Linking;
 public sealed class RigFile
 {
     private Dictionary<DeclarationSyntax, int>? firstLines;
+    private Dictionary<(DeclarationKind Kind, string Name), OwnDeclaration>? byName;
 
     private RigFile(FileId id, FileSyntax syntax, ImmutableArray<OwnDeclaration> declarations)
     {
@@ -27,6 +29,9 @@ public sealed class RigFile
     /// <summary>The <c>use</c> lines, in order.</summary>
     public IEnumerable<(UseSyntax Use, DeclarationSyntax Syntax)> Uses =>
         Declarations.Where(own => own.Syntax.Head is UseSyntax).Select(own => ((UseSyntax)own.Syntax.Head!, own.Syntax));
+
+    /// <summary>The declaration that the name finds in this file alone; of two with one kind and name the first.</summary>
+    public OwnDeclaration? Find(DeclarationKind kind, string name) => (byName ??= ByName()).GetValueOrDefault((kind, name));
 
     public static RigFile Parse(FileId id, string text) => Of(id, FileSyntax.Parse(text), null);
 
@@ -49,6 +54,20 @@ public sealed class RigFile
         }
 
         return lines.GetValueOrDefault(declaration, -1);
+    }
+
+    private Dictionary<(DeclarationKind Kind, string Name), OwnDeclaration> ByName()
+    {
+        var names = new Dictionary<(DeclarationKind Kind, string Name), OwnDeclaration>();
+        foreach (var own in Declarations)
+        {
+            if (own is { Kind: { } kind, Name: { Length: > 0 } name })
+            {
+                names.TryAdd((kind, name), own);
+            }
+        }
+
+        return names;
     }
 
     private static RigFile Of(FileId id, FileSyntax syntax, RigFile? before)

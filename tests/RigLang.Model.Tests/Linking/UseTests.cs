@@ -93,4 +93,18 @@ public sealed class UseTests
         after[1].Should().BeSameAs(before[1]);
         after[2].Should().BeSameAs(before[2]);
     }
+
+    [Fact]
+    public void A_next_state_keeps_what_is_like_a_declaration_of_another_file()
+    {
+        var text = "use \"b.rig\"\n\nvehicle van like base\n\nvehicle other\n    wheelbase 2.94 m\n";
+        var first = Reading.Workspace(("b.rig", "vehicle base\n    wheelbase 3.1 m\n")).WithOpen(RigFile.Parse(A, text));
+        var before = first.Link(A)!.Declarations;
+        var changed = first.OpenFile(A)!.Syntax.WithChange(new(5, 14), new(5, 18), "3.00");
+
+        var after = first.WithOpen(first.OpenFile(A)!.With(changed)).Link(A)!.Declarations;
+
+        after[0].Block.Si("wheelbase").Should().Be(3.1);
+        after[0].Should().BeSameAs(before[0]);
+    }
 }
