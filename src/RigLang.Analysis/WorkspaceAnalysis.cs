@@ -19,9 +19,8 @@ namespace RigLang.Analysis;
 /// </summary>
 public sealed class WorkspaceAnalysis
 {
-    private static readonly ConditionalWeakTable<object, StrongBox<ImmutableArray<Finding>>> KeptFindings = [];
-
     private readonly ConcurrentDictionary<FileId, FileFindings> findings = new();
+    private readonly ConditionalWeakTable<object, StrongBox<ImmutableArray<Finding>>> kept;
     private readonly StudyShelf<RigParts, RigStudy> rigs;
     private readonly StudyShelf<WeighingParts, WeighingStudy> weighings;
     private readonly StudyShelf<TripParts, TripStudy> trips;
@@ -35,10 +34,11 @@ public sealed class WorkspaceAnalysis
     private WorkspaceAnalysis(Workspace workspace, WorkspaceAnalysis? before)
     {
         Workspace = workspace;
-        rigs = new StudyShelf<RigParts, RigStudy>(parts => new RigStudy(parts), (one, other) => one.SameAs(other), before?.rigs);
-        weighings = new StudyShelf<WeighingParts, WeighingStudy>(parts => new WeighingStudy(parts), (one, other) => one.SameAs(other), before?.weighings);
-        trips = new StudyShelf<TripParts, TripStudy>(parts => new TripStudy(parts, Rig(parts.Rig!)), (one, other) => one.SameAs(other), before?.trips);
-        runs = new StudyShelf<RunParts, RunStudy>(parts => new RunStudy(parts, new RigStudy(parts.Rig!)), (one, other) => one.SameAs(other), before?.runs);
+        kept = before?.kept ?? [];
+        rigs = before?.rigs ?? new((one, other) => one.SameAs(other));
+        weighings = before?.weighings ?? new((one, other) => one.SameAs(other));
+        trips = before?.trips ?? new((one, other) => one.SameAs(other));
+        runs = before?.runs ?? new((one, other) => one.SameAs(other));
     }
 
     public Workspace Workspace { get; }
@@ -50,17 +50,19 @@ public sealed class WorkspaceAnalysis
     public RigStudy Rig(Declaration rig) => Rig(RigParts.Of(Workspace, rig));
 
     /// <summary>The study of a rig with other parts than it names: the load of another day.</summary>
-    public RigStudy Rig(RigParts parts) => rigs.Get(parts.Rig, parts);
+    public RigStudy Rig(RigParts parts) => rigs.Get(parts.Rig, parts, parts => new RigStudy(parts));
 
     /// <summary>The study of a weighing; null while its rig isn't found.</summary>
     public WeighingStudy? Weighing(Declaration weighing) =>
-        WeighingParts.Of(Workspace, weighing) is { Rig: not null } parts ? weighings.Get(weighing, parts) : null;
+        WeighingParts.Of(Workspace, weighing) is { Rig: not null } parts ? weighings.Get(weighing, parts, parts => new WeighingStudy(parts)) : null;
 
     /// <summary>The study of a trip; null while its rig isn't found.</summary>
-    public TripStudy? Trip(Declaration trip) => TripParts.Of(Workspace, trip) is { Rig: not null } parts ? trips.Get(trip, parts) : null;
+    public TripStudy? Trip(Declaration trip) =>
+        TripParts.Of(Workspace, trip) is { Rig: not null } parts ? trips.Get(trip, parts, parts => new TripStudy(parts, Rig(parts.Rig!))) : null;
 
     /// <summary>The study of a logged drive; null while its rig isn't found.</summary>
-    public RunStudy? Run(Declaration run) => RunParts.Of(Workspace, run) is { Rig: not null } parts ? runs.Get(run, parts) : null;
+    public RunStudy? Run(Declaration run) =>
+        RunParts.Of(Workspace, run) is { Rig: not null } parts ? runs.Get(run, parts, parts => new RunStudy(parts, new RigStudy(parts.Rig!))) : null;
 
     /// <summary>Everything to report about a file, in the order of its lines.</summary>
     public FileFindings Findings(FileId file, CancellationToken cancel = default) => findings.GetOrAdd(file, _ => Find(file, cancel));
@@ -75,26 +77,27 @@ public sealed class WorkspaceAnalysis
         var remaining = ImmutableArray.CreateBuilder<Finding>();
         var accepted = ImmutableArray.CreateBuilder<(Finding, Fact)>();
         var byDeclaration = linked.Findings.ToLookup(finding => finding.Place.Declaration);
-        var declarations = linked.Declarations.ToDictionary(declaration => declaration.Own);
         foreach (var own in linked.File.Declarations)
         {
             cancel.ThrowIfCancellationRequested();
             var all = own.Findings.Concat(byDeclaration[own.Syntax]);
-            if (!declarations.TryGetValue(own, out var declaration))
+            if (linked.Of(own) is not { } declaration)
             {
-                remaining.AddRange(all);
+                remaining.AddRange(InOrder(all));
                 continue;
             }
 
             var (left, allowed) = Allowances.Apply(declaration, all.Concat(RunChecksOf(declaration, cancel)));
-            remaining.AddRange(left.Select(finding => InOwnFile(own, finding)));
+            remaining.AddRange(InOrder(left.Select(finding => InOwnFile(own, finding))));
             accepted.AddRange(allowed);
         }
 
-        return new FileFindings(
-            [.. remaining.DistinctBy(finding => (finding.Check.Code, finding.Place, finding.Message)).OrderBy(finding => Workspace.LineOf(finding.Place) ?? 0).ThenBy(finding => finding.Place.Span.Start)],
-            accepted.ToImmutable());
+        return new FileFindings(remaining.ToImmutable(), accepted.ToImmutable());
     }
+
+    /// <summary>Those of one declaration, each once, by line and column.</summary>
+    private static IEnumerable<Finding> InOrder(IEnumerable<Finding> findings) =>
+        findings.DistinctBy(finding => (finding.Check.Code, finding.Place, finding.Message)).OrderBy(finding => finding.Place.Line).ThenBy(finding => finding.Place.Span.Start);
 
     /// <summary>What an inherited line shows belongs to the declaration that inherits it, whose file may be another one: it stands at its name then.</summary>
     private static Finding InOwnFile(OwnDeclaration own, Finding finding) => finding.Place.Declaration == own.Syntax
@@ -114,11 +117,11 @@ public sealed class WorkspaceAnalysis
             })
             .Concat(AnalysisChecks.Of<WorkspaceCheck>().SelectMany(check => check.Run(Workspace, declaration)));
 
-    private static ImmutableArray<Finding> Kept<TCheck, TSubject>(TSubject subject, Func<TCheck, TSubject, IEnumerable<Finding>> run, CancellationToken cancel)
+    private ImmutableArray<Finding> Kept<TCheck, TSubject>(TSubject subject, Func<TCheck, TSubject, IEnumerable<Finding>> run, CancellationToken cancel)
         where TCheck : Check
         where TSubject : class
     {
-        if (KeptFindings.TryGetValue(subject, out var known))
+        if (kept.TryGetValue(subject, out var known))
         {
             return known.Value;
         }
@@ -130,7 +133,7 @@ public sealed class WorkspaceAnalysis
             found.AddRange(run(check, subject));
         }
 
-        return KeptFindings.GetValue(subject, _ => new StrongBox<ImmutableArray<Finding>>(found.ToImmutable())).Value;
+        return kept.GetValue(subject, _ => new StrongBox<ImmutableArray<Finding>>(found.ToImmutable())).Value;
     }
 }
 

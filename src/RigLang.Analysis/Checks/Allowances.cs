@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using RigLang.Model.Binding;
-using RigLang.Model.Facts;
 using RigLang.Model.Linking;
 using RigLang.Syntax;
 using RigLang.Syntax.Checks;
@@ -56,7 +55,12 @@ public static class Allowances
     /// <summary>The findings that remain, and those that were accepted with the line that accepts them.</summary>
     public static (ImmutableArray<Finding> Remaining, ImmutableArray<(Finding Finding, Fact Allow)> Accepted) Apply(Declaration declaration, IEnumerable<Finding> findings)
     {
-        var allows = declaration.Block.WithInner().SelectMany(block => block.All(EverywhereFacts.Allow).Select(line => (Block: block, Line: line, Check: CheckOf(line)))).ToList();
+        if (declaration.Allows is [])
+        {
+            return ([.. findings], []);
+        }
+
+        var allows = declaration.Allows.Select(allow => (allow.Block, allow.Line, Check: CheckOf(allow.Line))).ToList();
         var remaining = ImmutableArray.CreateBuilder<Finding>();
         var accepted = ImmutableArray.CreateBuilder<(Finding, Fact)>();
         foreach (var finding in findings)

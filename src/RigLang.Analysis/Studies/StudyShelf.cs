@@ -1,25 +1,34 @@
-using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
 using RigLang.Model.Linking;
 
 namespace RigLang.Analysis.Studies;
 
-/// <summary>Keeps studies from one state of the files to the next, while their parts are the same.</summary>
-internal sealed class StudyShelf<TParts, TStudy>(Func<TParts, TStudy> make, Func<TParts, TParts, bool> same, StudyShelf<TParts, TStudy>? before)
+/// <summary>
+/// Keeps the study of each declaration while its parts are the same objects; one state of the files hands it on to the next. A study goes when its declaration
+/// does, so a long session holds no more than its files say. Safe to use from several threads.
+/// </summary>
+internal sealed class StudyShelf<TParts, TStudy>(Func<TParts, TParts, bool> same)
+    where TParts : class
     where TStudy : class
 {
-    // The key is what a person would call "the same rig": file, kind and name; the parts say whether it still is.
-    private readonly ConcurrentDictionary<string, (TParts Parts, TStudy Study)> studies = new(before?.studies ?? [], StringComparer.Ordinal);
+    private readonly ConditionalWeakTable<Declaration, Kept> studies = [];
+    private readonly Lock gate = new();
 
-    public TStudy Get(Declaration declaration, TParts parts, string variant = "")
+    /// <summary>The study kept for these parts, or a new one in its place. Two that ask at once get the same.</summary>
+    public TStudy Get(Declaration declaration, TParts parts, Func<TParts, TStudy> make)
     {
-        var key = declaration.Own.Path + variant;
-        if (studies.TryGetValue(key, out var known) && same(known.Parts, parts))
+        lock (gate)
         {
-            return known.Study;
-        }
+            if (studies.TryGetValue(declaration, out var known) && same(known.Parts, parts))
+            {
+                return known.Study;
+            }
 
-        var study = make(parts);
-        studies[key] = (parts, study);
-        return study;
+            var study = make(parts);
+            studies.AddOrUpdate(declaration, new Kept(parts, study));
+            return study;
+        }
     }
+
+    private sealed record Kept(TParts Parts, TStudy Study);
 }

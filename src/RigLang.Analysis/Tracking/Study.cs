@@ -34,10 +34,19 @@ public abstract class Study
             }
 
             nodes[(computation, subject)] = null;
-            var reader = new Reader(this);
-            var node = reader.Finish(computation, subject, computation.Run(reader, subject));
-            nodes[(computation, subject)] = node;
-            return node;
+            try
+            {
+                var reader = new Reader(this);
+                var node = reader.Finish(computation, subject, computation.Run(reader, subject));
+                nodes[(computation, subject)] = node;
+                return node;
+            }
+            catch
+            {
+                // Not left as being computed: who asks next is told what failed, and not that it reads itself.
+                nodes.Remove((computation, subject));
+                throw;
+            }
         }
     }
 }

@@ -80,6 +80,17 @@ public sealed class ReaderTests
     }
 
     [Fact]
+    public void A_computation_that_failed_is_carried_out_anew()
+    {
+        var runs = 0;
+        var rig = Study.Rig(Rigs.Plain("restoration 0 %"));
+        var failing = new Computation<RigStudy, double>("failing", (_, _) => ++runs == 1 ? throw new OperationCanceledException() : 7);
+
+        rig.Invoking(study => study.Compute(failing, study)).Should().Throw<OperationCanceledException>();
+        rig.Compute(failing, rig).Value.Should().Be(7);
+    }
+
+    [Fact]
     public void A_study_is_kept_while_its_parts_are_unchanged()
     {
         var analysis = Study.Of(Rigs.Plain("restoration 0 %") + "\n\nload other\n    on vehicle\n");
