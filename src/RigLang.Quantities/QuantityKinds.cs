@@ -93,6 +93,9 @@ public static class QuantityKinds
 
     public static readonly QuantityKind Acceleration = Add(Made("acceleration", "m/s²", 2, "ft/s²", 1, UnitFamily.Plain, "m/s²", "ft/s²"));
 
+    public static readonly QuantityKind Understeer =
+        Add(new("understeer", Dimension.Angle / Dimension.Acceleration, DegreePerGravity, 2, DegreePerGravity, 2, DegreePerGravity));
+
     public static readonly QuantityKind Density = Add(Made("density", "kg/L", 3, "lb/us-gal", 2, UnitFamily.Plain, "kg/L", "kg/m³", "lb/us-gal", "lb/ft³"));
 
     public static IReadOnlyList<QuantityKind> All => Listed;

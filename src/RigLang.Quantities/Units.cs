@@ -88,6 +88,10 @@ public static class Units
     public static readonly Unit Radian = Add("rad", "radian", Dimension.Angle, 1);
     public static readonly Unit Milliradian = Add("mrad", "milliradian", Dimension.Angle, 0.001);
 
+    /// <summary>Of steer for each g of sideways acceleration: how the trade tells understeer. Taken whole, since g by itself is the gram.</summary>
+    public static readonly Unit DegreePerGravity =
+        Add("°/g", "degree for each g", Dimension.Angle / Dimension.Acceleration, Math.PI / 180 / StandardGravity, spellings: ["deg/g"]);
+
     public static readonly Unit Litre = Add("L", "litre", Dimension.Volume, 0.001, spellings: ["l"]);
     public static readonly Unit Millilitre = Add("mL", "millilitre", Dimension.Volume, 1e-6, spellings: ["ml"]);
     public static readonly Unit UsGallons = Customary("us-gal", "US gallon", Dimension.Volume, UsGallon);

@@ -66,6 +66,7 @@ public class UnitFactorsTests
         ["°"] = x => Angle.FromDegrees(x).Radians,
         ["rad"] = x => Angle.FromRadians(x).Radians,
         ["mrad"] = x => Angle.FromMilliradians(x).Radians,
+        ["°/g"] = x => Angle.FromDegrees(x).Radians / Acceleration.FromStandardGravity(1).MetersPerSecondSquared,
         ["L"] = x => Volume.FromLiters(x).CubicMeters,
         ["mL"] = x => Volume.FromMilliliters(x).CubicMeters,
         ["us-gal"] = x => Volume.FromUsGallons(x).CubicMeters,

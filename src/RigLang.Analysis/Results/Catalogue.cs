@@ -19,7 +19,7 @@ public static class Catalogue
         .. RatingResults.Set.All, .. LoadResults.Set.All, .. CargoResults.Set.All, .. RatioResults.Set.All, .. HitchResults.Set.All, .. TyreUseResult.Set.All,
         .. RoadResults.Set.All, .. StabilityResults.Set.All,
         .. AxleResults.Set.All, .. TyreResults.Set.All,
-        .. TripResults.Set.All, .. LegResults.Set.All, .. StopResults.Set.All,
+        .. TripResults.Set.All, .. LegResults.Set.All, .. LegHandling.Set.All, .. StopResults.Set.All,
         .. RunResults.Set.All,
         .. WeighingResults.Set.All, .. ReadingResults.Set.All,
     ];

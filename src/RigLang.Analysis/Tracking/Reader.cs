@@ -31,6 +31,13 @@ public sealed class Reader : IFactReader
         return double.IsNaN(read.Value) ? null : read.Value;
     }
 
+    /// <summary>The same with its half-width (SI, 19 times out of 20): as written, or the spread of what stands in; zero where nobody knows one.</summary>
+    public (double Value, double HalfWidth) Uncertain(Block block, FactDeclaration fact)
+    {
+        var read = Note(Look(block, fact), isNeeded: true);
+        return (read.Value, read.HalfWidth);
+    }
+
     public string? Word(Block block, FactDeclaration fact) => Line(block, fact)?.WordOf(Signature.ValueRole);
 
     public string? WordIfKnown(Block block, FactDeclaration fact) => LineIfWritten(block, fact)?.WordOf(Signature.ValueRole);

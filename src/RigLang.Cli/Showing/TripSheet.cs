@@ -1,4 +1,5 @@
 using RigLang.Editing.Reasons;
+using RigLang.Analysis.Results;
 using RigLang.Analysis.Results.Trips;
 using RigLang.Analysis.Studies;
 
@@ -18,7 +19,7 @@ internal static class TripSheet
 
         foreach (var leg in trip.Legs)
         {
-            yield return ResultRows.Of($"Leg {leg.Leg.Key}{(leg.PlaceName == leg.Leg.Key ? "" : $"  {leg.PlaceName}")}", LegResults.Set.All, leg, units);
+            yield return ResultRows.Of($"Leg {leg.Leg.Key}{(leg.PlaceName == leg.Leg.Key ? "" : $"  {leg.PlaceName}")}", Catalogue.Of(ResultScope.Leg), leg, units);
             if (leg.Stop is { } stop)
             {
                 yield return ResultRows.Of($"Stop {stop.Block.Key}", StopResults.Set.All, stop, units);

@@ -9,6 +9,9 @@ namespace RigLang.Editing.Hovering;
 /// <summary>A trip, a leg or a stop.</summary>
 internal static class TripCard
 {
+    /// <summary>What a leg's hover tells of how the rig drives there, where it is known.</summary>
+    private static readonly IResult[] Handling = [LegHandling.Damping];
+
     public static CardText Of(View view, TripStudy trip)
     {
         var units = SubjectUnits.Of(trip, view.State.Units);
@@ -25,13 +28,13 @@ internal static class TripCard
         var row = TripTable.Of(leg.Trip)[leg.Index];
         var card = new CardText().Heading($"leg {leg.Leg.Key}", leg.Leg.Opener?.WordOf("title"))
             .Paragraph($"From {leg.Before?.PlaceName ?? leg.Trip.StartName}{(row.Arrives is { } arrives ? $", arrives {arrives}" : "")}")
-            .Table(ResultLines.Rows(LegResults.Set.All.Where(result => result != LegResults.Arrival || row.Arrives is null), leg, units));
+            .Table(ResultLines.Rows(LegResults.Set.All.Where(result => result != LegResults.Arrival || row.Arrives is null).Concat(Handling.Where(result => result.Compute(leg)!.IsComputed)), leg, units));
         if (row.IsPowerShort)
         {
             card.Paragraph("The speed wished isn't held everywhere: the drive hasn't the power.");
         }
 
-        return card.Paragraph(ResultLines.EstimatesInBrief(LegResults.Set.All.Select(result => result.Compute(leg)!).Where(node => node.IsComputed)));
+        return card.Paragraph(ResultLines.EstimatesInBrief(LegResults.Set.All.Concat<IResult>(Handling).Select(result => result.Compute(leg)!).Where(node => node.IsComputed)));
     }
 
     public static CardText Of(View view, StopSubject stop)

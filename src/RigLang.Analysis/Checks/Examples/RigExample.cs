@@ -99,6 +99,36 @@ internal static class RigExample
     /// <summary>The pair under a law, at 80 km/h, its trailer braking by itself when it comes off.</summary>
     public static string Ruled(string rules) => Pair.With(("    stabiliser yes", "    stabiliser yes\n    breakaway yes")) + $"\n    rules {rules}\n    speed 80 km/h";
 
+    /// <summary>A short van with a light tongue behind it, every figure of the swing written: it swings by itself from some 100 km/h.</summary>
+    public static string Swinging(string tongue, string speed, string? friction = null) => $"""
+        vehicle van
+            wheelbase 2.70 m
+            overhang 1.05 m
+            yaw-inertia 2600 kg·m²
+            axle front
+                carries 890 kg
+                cornering-stiffness 110 kN/rad
+            axle rear
+                carries 710 kg
+                cornering-stiffness 150 kN/rad
+            aboard nothing
+
+        trailer box
+            mass 1400 kg
+            tongue {tongue}
+            coupling-to-axle 4.00 m
+            yaw-inertia 3600 kg·m²
+            yaw-friction {friction ?? "none"}
+            axle only
+                cornering-stiffness 90 kN/rad
+            aboard nothing
+
+        rig pair
+            vehicle van
+            trailer box
+            speed {speed}
+        """;
+
     /// <summary>The example with other text in places of it.</summary>
     /// <exception cref="ArgumentException">The example has no such text.</exception>
     public static string With(this string example, params (string Text, string Instead)[] changes) =>

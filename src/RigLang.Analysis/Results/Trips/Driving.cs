@@ -131,6 +131,21 @@ internal static class Driving
         return sections.Sum(section => section.Length / Math.Min(section.Speed ?? wish, limit));
     });
 
+    /// <summary>The highest speed that the leg asks for anywhere, m/s.</summary>
+    public static Computation<LegSubject, double> Fastest { get; } = new("highest speed wished", (read, leg) =>
+    {
+        var way = WayOf(leg);
+        if (way.Form != WayForm.Sections)
+        {
+            return read.Get(Wish, leg);
+        }
+
+        var limit = LimitOn(read, leg);
+        var sections = way.Sections(read);
+        var own = sections.Where(section => section.Speed is not null).Select(section => Math.Min(section.Speed!.Value, limit)).DefaultIfEmpty(0).Max();
+        return sections.All(section => section.Speed is not null) && own > 0 ? own : Math.Max(own, read.Get(Wish, leg));
+    });
+
     public static Way WayOf(LegSubject leg) => new(leg.Leg, LegFacts.Journey, leg.Track);
 
     private static double LimitOn(Reader read, LegSubject leg) => read.QuantityIfKnown(leg.Leg, LegFacts.SpeedLimit) ?? double.PositiveInfinity;
