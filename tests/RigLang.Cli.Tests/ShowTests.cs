@@ -49,6 +49,16 @@ public sealed class ShowTests : IDisposable
     }
 
     [Fact]
+    public async Task Lists_what_a_result_put_in_the_place_of_a_line_that_it_looked_for_in_vain()
+    {
+        const string Hitch = "hitch bars\n    type weight-distributing\n    tongue-rating 100 kg\n\nrig pair";
+        var text = Rigs.Fine.Replace("rig pair", Hitch, StringComparison.Ordinal) + "    hitch           bars\n    restoration     50 %\n";
+        var run = await cli.With("pair.rig", text).Run("show", "pair");
+
+        run.Lines.SkipWhile(line => line != "Estimated, until a line says better").Should().Contain(line => line.Contains("bar-rating") && line.Contains("hitch bars"));
+    }
+
+    [Fact]
     public async Task Json_tells_each_result_with_the_facts_that_went_into_it()
     {
         var root = await CheckJsonTests.Json(cli.With("pair.rig", Rigs.Fine), "show", "pair", "--json");

@@ -16,9 +16,9 @@ public class IncrementalTests
     public void Edits_lead_where_a_fresh_start_leads(int seed)
     {
         var random = new System.Random(seed);
-        var disk = new ChangingSource(("/work/b.rig", Example("2-caravan.rig")), ("/work/a.rig", Example("1-van.rig")));
-        var (file, workspace) = (new FileId("/work/main.rig"), new EditorWorkspace(disk));
-        workspace.SetFolders(["/work"]);
+        var disk = new ChangingSource(("/rigs/b.rig", Example("2-caravan.rig")), ("/rigs/a.rig", Example("1-van.rig")));
+        var (file, workspace) = (new FileId("/rigs/main.rig"), new EditorWorkspace(disk));
+        workspace.SetFolders(["/rigs"]);
         var text = "use \"b.rig\"\nuse \"a.rig\"\n" + Example("6-rigs.rig").Replace("use ", "# use ", StringComparison.Ordinal) + Example("4-loads.rig");
         workspace.Open(file, text);
         for (var step = 0; step < 8; step++)
@@ -33,7 +33,7 @@ public class IncrementalTests
         }
 
         var fresh = new EditorWorkspace(disk);
-        fresh.SetFolders(["/work"]);
+        fresh.SetFolders(["/rigs"]);
         fresh.Open(file, text);
         Answers(workspace.Current, file).Should().Equal(Answers(fresh.Current, file));
     }

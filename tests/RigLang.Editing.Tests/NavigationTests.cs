@@ -77,7 +77,7 @@ public class NavigationTests
         var lines = Parts.Split('\n');
         var number = Array.FindIndex(lines, text => text.Contains(line));
         var at = new Syntax.LinePosition(number, lines[number].LastIndexOf(name, StringComparison.Ordinal));
-        workspace.Service.Definition(new FileId("/work/" + file), at, default).Select(found => Words(workspace, found)).Should().Equal(place);
+        workspace.Service.Definition(new FileId("/rigs/" + file), at, default).Select(found => Words(workspace, found)).Should().Equal(place);
     }
 
     [Fact]

@@ -8,7 +8,7 @@ namespace RigLang.Editing.Tests;
 /// <summary>No text and no position makes an answer throw.</summary>
 public class RobustnessTests
 {
-    private static readonly FileId Main = new("/work/main.rig");
+    private static readonly FileId Main = new("/rigs/main.rig");
 
     public static TheoryData<string> Texts =>
     [
@@ -76,7 +76,7 @@ public class RobustnessTests
     private static EditorWorkspace Open(string text)
     {
         var workspace = new EditorWorkspace(new MemoryFileSource());
-        workspace.SetFolders(["/work"]);
+        workspace.SetFolders(["/rigs"]);
         workspace.Open(Main, text);
         return workspace;
     }

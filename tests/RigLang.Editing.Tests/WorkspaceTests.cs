@@ -7,10 +7,10 @@ namespace RigLang.Editing.Tests;
 /// <summary>What the writer tells the workspace, and which files' findings may have become different.</summary>
 public class WorkspaceTests
 {
-    private static readonly FileId Van = new("/work/van.rig");
-    private static readonly FileId Rigs = new("/work/rigs.rig");
-    private static readonly FileId Trips = new("/work/trips/trips.rig");
-    private static readonly FileId Other = new("/work/other.rig");
+    private static readonly FileId Van = new("/rigs/van.rig");
+    private static readonly FileId Rigs = new("/rigs/rigs.rig");
+    private static readonly FileId Trips = new("/rigs/trips/trips.rig");
+    private static readonly FileId Other = new("/rigs/other.rig");
 
     [Fact]
     public void Unsaved_text_wins_over_the_disk_and_closing_brings_the_disk_back()
@@ -74,7 +74,7 @@ public class WorkspaceTests
     {
         var disk = Disk();
         var workspace = new EditorWorkspace(disk);
-        workspace.SetFolders(["/work"]);
+        workspace.SetFolders(["/rigs"]);
         disk.Reads.Should().BeEmpty();
 
         workspace.Open(Other, "vehicle lone\n");
@@ -152,7 +152,7 @@ public class WorkspaceTests
     private static EditorWorkspace Open(ChangingSource disk, params FileId[] files)
     {
         var workspace = new EditorWorkspace(disk);
-        workspace.SetFolders(["/work"]);
+        workspace.SetFolders(["/rigs"]);
         foreach (var file in files)
         {
             workspace.Open(file, disk.Texts[file]);

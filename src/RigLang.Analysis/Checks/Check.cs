@@ -13,6 +13,9 @@ public abstract class Check
     public abstract CheckDeclaration Declaration { get; }
 
     private protected Finding Report(Place place, string message) => new(Declaration, place, message);
+
+    /// <summary>" (estimated)" behind a number that rests on estimates.</summary>
+    private protected static string Mark(Node node) => node.IsEstimated ? " (estimated)" : "";
 }
 
 /// <summary>Looks at any declaration by itself. What it finds is kept while the declaration is the same object, so it may look at nothing else.</summary>
@@ -41,7 +44,4 @@ public abstract class RigCheck : Check
 
     /// <summary>Whether the line stands in the rig itself. What an inherited line shows by itself is reported where it is written.</summary>
     private protected static bool IsOwn(RigStudy rig, Fact line) => line.Place.Declaration == rig.Parts.Rig.Own.Syntax;
-
-    /// <summary>" (estimated)" behind a number that rests on estimates.</summary>
-    private protected static string Mark(Node node) => node.IsEstimated ? " (estimated)" : "";
 }

@@ -8,6 +8,7 @@ using RigLang.Cli.Showing;
 using RigLang.Cli.Terminals;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
+using RigLang.Syntax;
 
 namespace RigLang.Cli.Checking;
 
@@ -47,8 +48,7 @@ internal static class RigVerdict
             return "";
         }
 
-        var estimated = range.IsEstimated ? " (estimated)" : "";
-        return $"{Cells.Tied(units.Write(per.Result, rig, per.Node.Value))} and {Cells.Tied(units.Brief(RoadResults.LevelRange, rig, range.Value))} from full to empty, level and calm at {Cells.Tied(speed.Text)}{estimated}";
+        return $"{Cells.Tied(units.Write(per.Result, rig, per.Node.Value))} and {Cells.Tied(units.Brief(RoadResults.LevelRange, rig, range.Value))} from full to empty, level and calm at {Cells.Tied(speed.Text)}{Shown.Mark(range)}";
     }
 
     private static Piece[] Limits(RigStudy rig, UnitChoice units)
@@ -56,13 +56,13 @@ internal static class RigVerdict
         var lines = RatingTable.Of(rig);
         var known = lines.Where(line => line.IsKnown).ToList();
         var open = lines.Where(line => !line.IsKnown).ToList();
-        var unknown = open.Count switch { 0 => "", 1 => $"; not known: {Lower(open[0].Rating.Title)}", _ => $"; {open.Count} not known" };
+        var unknown = open.Count switch { 0 => "", 1 => $"; not known: {Phrase.Small(open[0].Rating.Title)}", _ => $"; {open.Count} not known" };
         if (known.Count == 0)
         {
-            return [lines is [{ Load.IsComputed: false } first, ..] ? ResultRows.NotComputed(first.Load) : "none is known"];
+            return [lines is [{ Load.IsComputed: false } first, ..] ? Shown.NotComputed(first.Load) : "none is known"];
         }
 
-        var tightest = $"{Lower(known[0].Rating.Title)} {Cells.Tied(Against(known[0], units))}";
+        var tightest = $"{Phrase.Small(known[0].Rating.Title)} {Cells.Tied(Against(known[0], units))}";
         var over = known.Count(line => line.IsOver);
         return over == 0
             ? [new Piece($"room on {(unknown.Length == 0 ? "every one" : $"all {known.Count} known")}", Ink.Good), $"; tightest: {tightest}{unknown}"]
@@ -78,17 +78,15 @@ internal static class RigVerdict
         return $"{number} of {limit}{(line.IsEstimated ? " (estimated)" : "")}";
     }
 
-    private static string Lower(string title) => char.ToLowerInvariant(title[0]) + title[1..];
-
     /// <summary>What can be computed, each as its phrase says; the first reason for what can't.</summary>
     private static Piece[] Listed(RigStudy rig, UnitChoice units, params (IResult Result, string Phrase)[] wanted)
     {
         var nodes = wanted.Select(pair => (pair.Phrase, pair.Result, Node: pair.Result.Compute(rig)!)).Where(pair => pair.Node.Applies).ToList();
         var words = nodes.Where(pair => pair.Node.IsComputed).Select(pair =>
-            string.Format(null, pair.Phrase, Cells.Tied(units.Write(pair.Result, rig, pair.Node.Value))) + (pair.Node.IsEstimated ? " (estimated)" : "")).ToList();
+            string.Format(null, pair.Phrase, Cells.Tied(units.Write(pair.Result, rig, pair.Node.Value))) + Shown.Mark(pair.Node)).ToList();
         if (nodes.Find(pair => !pair.Node.IsComputed) is { Node: { } missing })
         {
-            words.Add(words.Count == 0 ? ResultRows.NotComputed(missing) : "others " + ResultRows.NotComputed(missing));
+            words.Add(words.Count == 0 ? Shown.NotComputed(missing) : "others " + Shown.NotComputed(missing));
         }
 
         return [string.Join(", ", words)];

@@ -1,3 +1,4 @@
+using RigLang.Syntax;
 using System.Collections.Immutable;
 using RigLang.Analysis.Results;
 using RigLang.Model.Declaring;
@@ -25,7 +26,7 @@ internal static class Articles
     public static Article Of(FactDeclaration fact) => new(
         fact.Keyword,
         $"fact of {HomeOf(fact)}",
-        Sentence(fact.Meaning),
+        Phrase.Sentence(fact.Meaning),
         [
             new ArticlePart("write", $"{fact.Keyword} {fact.Signature.Words}".TrimEnd()),
             new ArticlePart("such as", $"{fact.Keyword} {fact.Example}".TrimEnd()),
@@ -37,7 +38,7 @@ internal static class Articles
     public static Article Of(IResult result) => new(
         result.Name,
         $"result of {Scope(result.Scope)}",
-        Sentence(result.Title + ": " + result.Meaning),
+        Phrase.Sentence(result.Title + ": " + result.Meaning),
         [
             new ArticlePart("computed as", result.Formula),
             new ArticlePart("source", result.Source),
@@ -47,13 +48,13 @@ internal static class Articles
     public static Article Of(BlockDeclaration block) => new(
         block.Keyword,
         block.Parent is null ? "opens a declaration, in the first column" : $"opens a block in {block.Parent.Path.Replace(".", ", ", StringComparison.Ordinal)}",
-        Sentence(block.Meaning),
+        Phrase.Sentence(block.Meaning),
         [new ArticlePart("may hold", string.Join(", ", block.Facts.Select(fact => fact.Keyword)))]);
 
     public static Article Of(Unit unit) => new(
         unit.Symbol,
         "unit",
-        Sentence(unit.Name == unit.Symbol ? "put together from others" : unit.Name),
+        Phrase.Sentence(unit.Name == unit.Symbol ? "put together from others" : unit.Name),
         [
             new ArticlePart("measures", string.Join(", ", QuantityKinds.All.Where(kind => kind.Accepts(unit)).Select(kind => kind.Name)) is { Length: > 0 } kinds ? kinds : "nothing that the language asks for"),
             .. unit.IsLinear && !unit.Dimension.IsNone && unit.Currency is null && unit.Name != unit.Symbol
@@ -72,7 +73,7 @@ internal static class Articles
         fact.Home.Kind is null ? fact.Home.Keyword == "everywhere" ? "every block" : "a practice, to assume"
         : string.Join(", ", fact.Home.Path.Split('.'));
 
-    public static string Scope(ResultScope scope) => With(scope switch
+    public static string Scope(ResultScope scope) => Phrase.WithArticle(scope switch
     {
         ResultScope.Reading => "reading of the scale",
         _ => scope.ToString().ToLowerInvariant(),
@@ -106,12 +107,4 @@ internal static class Articles
 
     /// <summary>Enough digits to tell a unit from its neighbours.</summary>
     private static string Digits(double factor) => factor.ToString(factor < 1e-6 ? "G6" : "0.########", System.Globalization.CultureInfo.InvariantCulture);
-
-    private static string With(string noun) => ("aeiou".Contains(noun[0], StringComparison.Ordinal) ? "an " : "a ") + noun;
-
-    private static string Sentence(string words)
-    {
-        var first = char.ToUpperInvariant(words[0]) + words[1..];
-        return first.EndsWith('.') || first.EndsWith('!') || first.EndsWith('?') ? first : first + ".";
-    }
 }

@@ -1,6 +1,6 @@
-using RigLang.Editing.Reasons;
 using RigLang.Analysis.Results;
 using RigLang.Analysis.Tracking;
+using RigLang.Editing.Reasons;
 
 namespace RigLang.Cli.Showing;
 
@@ -9,18 +9,11 @@ internal static class EstimateSection
 {
     public static Section Of(Subject subject, UnitChoice units)
     {
-        var reads = subject.Parts.SelectMany(part => Catalogue.Results.Select(result => result.Compute(part))).OfType<Node<double>>()
-            .Where(node => node.Applies && node.IsEstimated).SelectMany(FactsRead.By).Where(read => read.IsEstimated);
-        var rows = reads.DistinctBy(read => (read.Block.Path, read.Fact)).Select(read => new Row(
+        var nodes = subject.Parts.SelectMany(part => Catalogue.Results.Select(result => result.Compute(part))).OfType<Node<double>>().Where(node => node.Applies && node.IsEstimated);
+        var rows = Ground.Of(nodes).Where(read => read.IsEstimated).DistinctBy(read => (read.Block.Path, read.Fact)).Select(read => new Row(
             read.Fact.Keyword,
             double.IsNaN(read.Value) || read.Fact.Kind is not { } kind ? "" : units.Write(read.Value, kind),
-            $"{Owner(read)}: {(read.Fact.Estimate is { } estimate ? estimate.Words : read.Fact.Otherwise)}"));
+            $"{(BlockWords.Of(read.Block) is { Length: > 0 } owner ? owner : "any rig")}: {(read.Fact.Estimate is { } estimate ? estimate.Words : read.Fact.Otherwise)}"));
         return new Section("Estimated, until a line says better", [.. rows]);
-    }
-
-    private static string Owner(FactRead read)
-    {
-        var words = new MissingFact(read.Block, read.Fact).Words;
-        return words.IndexOf(" of ", StringComparison.Ordinal) is var at and >= 0 ? words[(at + 4)..] : "any rig";
     }
 }

@@ -7,8 +7,6 @@ namespace RigLang.Cli.Showing;
 /// <summary>Makes rows of results. One whose question doesn't arise for the subject has no row.</summary>
 internal static class ResultRows
 {
-    public const string Estimated = "estimated";
-
     public static Section Of(string title, IEnumerable<IResult> results, ISubject subject, UnitChoice units) =>
         new(title, [.. results.Select(result => Of(result, subject, units)).OfType<Row>()]);
 
@@ -16,8 +14,6 @@ internal static class ResultRows
         result.Compute(subject) is { Applies: true } node ? Of(result.Title, result, node, units) : null;
 
     public static Row Of(string title, IResult result, Node<double> node, UnitChoice units) => node.IsComputed
-        ? new Row(title, units.Write(result, node.Subject, node.Value), node.IsEstimated ? Estimated : "")
-        : new Row(title, "", NotComputed(node));
-
-    public static string NotComputed(Node node) => node.Missing is { } missing ? $"not computed: needs {missing.Words}" : "not computed: the facts admit no answer";
+        ? new Row(title, units.Write(result, node.Subject, node.Value), node.IsEstimated ? Shown.Estimated : "")
+        : new Row(title, "", Shown.NotComputed(node));
 }

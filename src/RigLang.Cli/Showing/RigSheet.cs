@@ -6,6 +6,7 @@ using RigLang.Analysis.Results.Stability;
 using RigLang.Analysis.Studies;
 using RigLang.Editing.Reasons;
 using RigLang.Cli.Terminals;
+using RigLang.Syntax;
 
 namespace RigLang.Cli.Showing;
 
@@ -33,7 +34,7 @@ internal static class RigSheet
 
         foreach (var axle in rig.Axles)
         {
-            yield return ResultRows.Of(char.ToUpperInvariant(axle.Title[0]) + axle.Title[1..], Catalogue.Of(ResultScope.Axle), axle, units);
+            yield return ResultRows.Of(Phrase.Capital(axle.Title), Catalogue.Of(ResultScope.Axle), axle, units);
         }
     }
 
@@ -42,14 +43,14 @@ internal static class RigSheet
         var title = line.Rating.Title;
         if (!line.Load.IsComputed)
         {
-            return new Row(title, "", ResultRows.NotComputed(line.Load));
+            return new Row(title, "", Shown.NotComputed(line.Load));
         }
 
         var load = units.Write(line.Rating.Load, line.Load.Subject, line.Load.Value);
-        var estimated = line.IsEstimated ? ", " + ResultRows.Estimated : "";
+        var estimated = line.IsEstimated ? ", " + Shown.Estimated : "";
         if (line.Limit is not { } limit)
         {
-            var why = line.LimitNode is { } node ? ResultRows.NotComputed(node) : $"`{line.Rating.Limit.Keyword}` isn't written";
+            var why = line.LimitNode is { } node ? Shown.NotComputed(node) : $"`{line.Rating.Limit.Keyword}` isn't written";
             return new Row(title, "", $"{load}{estimated}; its limit is unknown: {why}");
         }
 

@@ -47,7 +47,7 @@ internal sealed class ShowJson(Workspace workspace, Func<FileId, string> shown)
         node.IsComputed ? units.Write(result, node.Subject, node.Value) : null,
         node.IsEstimated,
         node.Missing is { } missing ? new NeedJson(missing.Fact.FullName, missing.Words) : null,
-        [.. FactsRead.By(node).Select(Of)]);
+        [.. Ground.WithAbsent(node).Select(Of)]);
 
     private FactJson Of(FactRead read) => new(
         read.Fact.FullName,

@@ -6,6 +6,7 @@ using RigLang.Editing.Reasons;
 using RigLang.Cli.Terminals;
 using RigLang.Model.Facts;
 using RigLang.Quantities;
+using RigLang.Syntax;
 
 namespace RigLang.Cli.Showing;
 
@@ -100,7 +101,7 @@ internal sealed class TripOverview
 
         if (!node.IsComputed)
         {
-            reasons.Add($"{row.Leg.PlaceName}: {char.ToLowerInvariant(result.Title[0])}{result.Title[1..]} {ResultRows.NotComputed(node)}");
+            reasons.Add($"{row.Leg.PlaceName}: {Phrase.Small(result.Title)} {Shown.NotComputed(node)}");
             return "?";
         }
 

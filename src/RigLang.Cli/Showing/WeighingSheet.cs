@@ -25,10 +25,10 @@ internal static class WeighingSheet
         var value = units.Write(ReadingResults.Read, reading, read.Value);
         if (!gap.IsComputed)
         {
-            return new Row(reading.Axles, value, model.Applies ? "by the model " + ResultRows.NotComputed(model) : "");
+            return new Row(reading.Axles, value, model.Applies ? "by the model " + Shown.NotComputed(model) : "");
         }
 
         var words = $"{Cells.Tied(units.Write(ReadingResults.Gap, reading, Math.Abs(gap.Value)))} {(gap.Value < 0 ? "below" : "above")} the model's {Cells.Tied(units.Write(ReadingResults.Model, reading, model.Value))}";
-        return new Row(reading.Axles, value, words + (model.IsEstimated ? ", " + ResultRows.Estimated : ""));
+        return new Row(reading.Axles, value, words + (model.IsEstimated ? ", " + Shown.Estimated : ""));
     }
 }

@@ -10,9 +10,6 @@ internal sealed class CardText
 {
     private readonly StringBuilder text = new();
 
-    /// <summary>Declared meanings begin small, since they also stand behind a colon.</summary>
-    public static string Sentence(string meaning) => meaning.Length == 0 ? "" : char.ToUpperInvariant(meaning[0]) + meaning[1..];
-
     public bool IsEmpty => text.Length == 0;
 
     public CardText Heading(string what, string? title = null) => Paragraph(title is null ? $"**{what}**" : $"**{what}** “{title}”");

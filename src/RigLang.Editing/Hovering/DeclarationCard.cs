@@ -4,6 +4,7 @@ using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
 using RigLang.Model.Linking;
+using RigLang.Syntax;
 
 namespace RigLang.Editing.Hovering;
 
@@ -57,7 +58,7 @@ internal static class DeclarationCard
         var card = new CardText().Heading(declaration.ToString(), declaration.Title);
         var meaning = Vocabulary.Root(declaration.Kind).Meaning;
         var file = declaration.Own.File == BuiltInPractices.File ? "Built in. " : "";
-        return card.Paragraph($"{file}{char.ToUpperInvariant(meaning[0])}{meaning[1..]}{(declaration.Parent is { } parent ? $"; like {parent.Name}" : "")}");
+        return card.Paragraph($"{file}{Phrase.Capital(meaning)}{(declaration.Parent is { } parent ? $"; like {parent.Name}" : "")}");
     }
 
     private static string UsedBy(View view, Declaration declaration)

@@ -4,6 +4,7 @@ using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
 using RigLang.Model.Linking;
 using RigLang.Quantities;
+using RigLang.Syntax;
 
 namespace RigLang.Editing.Hovering;
 
@@ -45,7 +46,7 @@ internal static class FactCard
 
     private static CardText Describe(CardText card, FactDeclaration declared)
     {
-        card.Paragraph(CardText.Sentence(declared.Meaning));
+        card.Paragraph(Phrase.Capital(declared.Meaning));
         var form = declared.Signature.Slots switch
         {
             [] => "",

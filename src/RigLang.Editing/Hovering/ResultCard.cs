@@ -4,6 +4,7 @@ using RigLang.Analysis.Tracking;
 using RigLang.Editing.Locating;
 using RigLang.Editing.Reasons;
 using RigLang.Model.Facts;
+using RigLang.Syntax;
 
 namespace RigLang.Editing.Hovering;
 
@@ -19,7 +20,7 @@ internal static class ResultCard
         var card = new CardText();
         if (nodes is not [var first, ..])
         {
-            return card.Paragraph($"**{result.Title}** `{result.Name}`").Paragraph(CardText.Sentence(result.Meaning)).Paragraph($"= {result.Formula}").Paragraph($"Source: {result.Source}");
+            return card.Paragraph($"**{result.Title}** `{result.Name}`").Paragraph(Phrase.Capital(result.Meaning)).Paragraph($"= {result.Formula}").Paragraph($"Source: {result.Source}");
         }
 
         var units = SubjectUnits.Of(first.Subject, spot.State.Units);
@@ -32,14 +33,14 @@ internal static class ResultCard
             card.Paragraph($"**{result.Title}** `{result.Name}`").Table(nodes.Select(node => new[] { node.Subject.Title, Shown.Marked(result, node, units) }));
         }
 
-        card.Paragraph(bound is not null && first.IsComputed ? Judged(bound, first) : "").Paragraph(CardText.Sentence(result.Meaning)).Paragraph($"= {result.Formula}");
+        card.Paragraph(bound is not null && first.IsComputed ? Judged(bound, first) : "").Paragraph(Phrase.Capital(result.Meaning)).Paragraph($"= {result.Formula}");
         Explain(spot.View, card, first, units);
         return card.Paragraph($"Source: {result.Source}");
     }
 
     /// <summary>The same for a tooltip: one result of one subject, with the results it was made from.</summary>
     public static CardText Short(IResult result, Node node, UnitChoice units) => new CardText()
-        .Paragraph($"**{result.Title}** of {node.Subject.Title}: **{Shown.Value(result, node, units)}**{Shown.Mark(node)}").Paragraph(CardText.Sentence(result.Meaning)).Paragraph($"= {result.Formula}")
+        .Paragraph($"**{result.Title}** of {node.Subject.Title}: **{Shown.Value(result, node, units)}**{Shown.Mark(node)}").Paragraph(Phrase.Capital(result.Meaning)).Paragraph($"= {result.Formula}")
         .Table(Parts(node).DistinctBy(part => (part.Result, part.Node.Subject)).Select(part => new[] { part.Result.Title, Shown.Marked(part.Result, part.Node, units) }))
         .Paragraph(ResultLines.Estimates([node]));
 

@@ -1,3 +1,4 @@
+using RigLang.Syntax;
 using System.Collections.Immutable;
 using RigLang.Analysis.Results;
 using RigLang.Analysis.Results.Ratings;
@@ -59,9 +60,9 @@ internal static class RigCard
         }
 
         var first = over.Count > 0
-            ? $"**Over {Count(over.Count)}:** {Listed(over, line => $"{Lower(line.Rating.Title)} by {Room(line)}")}."
-            : $"**Within {(unknown.Count == 0 ? "all " : "the ")}{Count(known.Count)}{(unknown.Count == 0 ? "" : " that can be checked")}.** Closest: {Lower(known[0].Rating.Title)}, {Room(known[0])} left.";
-        return unknown.Count == 0 ? first : $"{first} Not checked: {Listed(unknown, line => $"{Lower(line.Rating.Title)}, {Lack(line)}")}.";
+            ? $"**Over {Count(over.Count)}:** {Listed(over, line => $"{Phrase.Small(line.Rating.Title)} by {Room(line)}")}."
+            : $"**Within {(unknown.Count == 0 ? "all " : "the ")}{Count(known.Count)}{(unknown.Count == 0 ? "" : " that can be checked")}.** Closest: {Phrase.Small(known[0].Rating.Title)}, {Room(known[0])} left.";
+        return unknown.Count == 0 ? first : $"{first} Not checked: {Listed(unknown, line => $"{Phrase.Small(line.Rating.Title)}, {Lack(line)}")}.";
     }
 
     /// <summary>Load, limit as its author wrote it, room.</summary>
@@ -86,6 +87,4 @@ internal static class RigCard
         string.Join("; ", lines.Take(MostListed).Select(words)) + (lines.Count > MostListed ? $"; and {lines.Count - MostListed} more" : "");
 
     private static string Count(int count) => count == 1 ? "1 rating" : $"{count} ratings";
-
-    private static string Lower(string title) => char.ToLowerInvariant(title[0]) + title[1..];
 }

@@ -5,6 +5,7 @@ using RigLang.Editing.Locating;
 using RigLang.Editing.Reasons;
 using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
+using RigLang.Syntax;
 
 namespace RigLang.Editing.Hovering;
 
@@ -20,7 +21,7 @@ internal static class StandIns
 
         var words = Subjects.Rigs(spot.View, declaration).Select(rig => (Rig: rig, Read: Find(rig, block, fact))).Where(pair => pair.Read is not null)
             .Select(pair => $"in {pair.Rig.Title} {SubjectUnits.Of(pair.Rig, spot.State.Units).Write(pair.Read!.Value, kind)} stands in ({Shown.Estimated})");
-        return CardText.Sentence(string.Join(", ", words));
+        return Phrase.Capital(string.Join(", ", words));
     }
 
     private static FactRead? Find(RigStudy rig, Block block, FactDeclaration fact)

@@ -3,6 +3,7 @@ using RigLang.Analysis.Results.Weighings;
 using RigLang.Analysis.Studies;
 using RigLang.Editing.Locating;
 using RigLang.Editing.Reasons;
+using RigLang.Syntax;
 
 namespace RigLang.Editing.Hovering;
 
@@ -30,8 +31,6 @@ internal static class WeighingCard
     private static string[] Row(ReadingSubject reading, UnitChoice units)
     {
         var nodes = ReadingResults.Set.All.Select(result => (Result: (IResult)result, Node: result.Compute(reading)!)).Where(pair => pair.Node.Applies).ToList();
-        return [reading.Axles, .. nodes.Select(pair => pair.Node.IsComputed ? $"{Lower(pair.Result.Title)} {Shown.Marked(pair.Result, pair.Node, units)}" : Shown.NotComputed(pair.Node))];
+        return [reading.Axles, .. nodes.Select(pair => pair.Node.IsComputed ? $"{Phrase.Small(pair.Result.Title)} {Shown.Marked(pair.Result, pair.Node, units)}" : Shown.NotComputed(pair.Node))];
     }
-
-    private static string Lower(string title) => char.ToLowerInvariant(title[0]) + title[1..];
 }

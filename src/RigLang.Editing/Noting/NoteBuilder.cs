@@ -76,8 +76,7 @@ internal sealed class NoteBuilder
         if (RatingTable.Of(rig) is [{ IsKnown: true } closest, ..] ratings)
         {
             var room = QuantityWriter.WriteLike(Math.Abs(closest.Room), closest.Limit!);
-            var title = char.ToLowerInvariant(closest.Rating.Title[0]) + closest.Rating.Title[1..];
-            Add(0, $"{title}: {room} {(closest.IsOver ? "over" : "left")}", () => new CardText().Paragraph(RigCard.Verdict(ratings)).Paragraph(RigCard.Caution));
+            Add(0, $"{Phrase.Small(closest.Rating.Title)}: {room} {(closest.IsOver ? "over" : "left")}", () => new CardText().Paragraph(RigCard.Verdict(ratings)).Paragraph(RigCard.Caution));
         }
 
         if (declaration.Block.Find(RigFacts.Trailer) is { } line)

@@ -6,7 +6,7 @@ using RigLang.Quantities;
 namespace RigLang.Editing.Reasons;
 
 /// <summary>Names blocks in words.</summary>
-internal static class BlockWords
+public static class BlockWords
 {
     /// <summary>"vehicle van", "axle front of vehicle van"; empty for the figures that belong to nobody.</summary>
     public static string Of(Block block)

@@ -4,7 +4,7 @@ using RigLang.Analysis.Tracking;
 namespace RigLang.Editing.Reasons;
 
 /// <summary>How results are written, in one place.</summary>
-internal static class Shown
+public static class Shown
 {
     public const string Estimated = "estimated";
 

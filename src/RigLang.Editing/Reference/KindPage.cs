@@ -1,6 +1,7 @@
 using RigLang.Analysis.Studies;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
+using RigLang.Syntax;
 
 namespace RigLang.Editing.Reference;
 
@@ -14,12 +15,12 @@ internal static class KindPage
     public static ReferencePage Of(DeclarationKind kind)
     {
         var root = Vocabulary.Root(kind);
-        var page = new PageText().Heading(1, $"{kind.Keyword()} NAME").Paragraph(PageText.Sentence(root.Meaning))
+        var page = new PageText().Heading(1, $"{kind.Keyword()} NAME").Paragraph(Phrase.Sentence(root.Meaning))
             .Paragraph($"Opened in the first column: `{kind.Keyword()} NAME like OTHER \"Title\"`; `like` and the title may be left out.").Paragraph(Signs);
         FactTable.Add(page, root.Facts);
         foreach (var block in Vocabulary.Blocks.Where(block => block.Kind == kind && block.Parent is not null))
         {
-            page.Heading(2, $"in {block.Keyword}").Paragraph(PageText.Sentence(block.Meaning));
+            page.Heading(2, $"in {block.Keyword}").Paragraph(Phrase.Sentence(block.Meaning));
             FactTable.Add(page, block.Facts);
         }
 

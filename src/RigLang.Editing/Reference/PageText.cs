@@ -21,8 +21,6 @@ internal sealed class PageText
         return Add(string.Join("\n", lines));
     }
 
-    public static string Sentence(string words) => words.Length == 0 ? "" : char.ToUpperInvariant(words[0]) + words[1..] + (words[^1] is '.' or '?' or '!' ? "" : ".");
-
     public override string ToString() => text.ToString();
 
     // A bar inside a cell would end it, even in code.

@@ -1,4 +1,5 @@
 using RigLang.Analysis.Results;
+using RigLang.Syntax;
 
 namespace RigLang.Editing.Reference;
 
@@ -24,7 +25,7 @@ internal static class ResultsPage
     }
 
     private static void Add(PageText page, IResult result) => page.Heading(3, result.Name)
-        .Paragraph($"{PageText.Sentence(result.Title)} {PageText.Sentence(result.Meaning)}")
+        .Paragraph($"{Phrase.Sentence(result.Title)} {Phrase.Sentence(result.Meaning)}")
         .Bullets([$"measured as: {result.Kind.Name}", $"= {result.Formula}", $"source: {result.Source}"]);
 
     private static string Words(ResultScope scope) => scope switch

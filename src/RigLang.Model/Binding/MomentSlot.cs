@@ -60,7 +60,7 @@ internal static class MomentSlot
         }
 
         var place = line.PlaceOf(written.Span);
-        line.Findings.Add(new Finding(MomentUnreadable.Declaration, place, QuantityFindings.Sentence(problem?.Message ?? $"`{written.Text}` can't be read"))
+        line.Findings.Add(new Finding(MomentUnreadable.Declaration, place, Phrase.Sentence(problem?.Message ?? $"`{written.Text}` can't be read"))
         {
             Fixes = [.. (problem?.Suggestions ?? []).Select(text => new Fix($"Write `{text}`", place, text))],
         });

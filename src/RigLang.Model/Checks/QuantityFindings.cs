@@ -14,17 +14,10 @@ internal static class QuantityFindings
     public static Finding Of(QuantityProblem problem, MeasureSyntax syntax, Place line)
     {
         var place = line with { Span = SpanOf(problem.Place, syntax) };
-        return new Finding(CheckOf(problem), place, Sentence(problem.Message))
+        return new Finding(CheckOf(problem), place, Phrase.Sentence(problem.Message))
         {
             Fixes = [.. problem.Fixes.Select(fix => new Fix($"Write `{fix.NewText}`", line with { Span = SpanOf(fix.Place, syntax) }, fix.NewText))],
         };
-    }
-
-    /// <summary>A message of the reader begins small and has no stop.</summary>
-    public static string Sentence(string message)
-    {
-        var text = char.ToUpperInvariant(message[0]) + message[1..];
-        return text[^1] is '.' or '?' or '!' ? text : text + ".";
     }
 
     private static CheckDeclaration CheckOf(QuantityProblem problem) => problem switch

@@ -1,3 +1,4 @@
+using RigLang.Syntax;
 using System.Collections.Immutable;
 using RigLang.Quantities;
 
@@ -13,7 +14,7 @@ public abstract record SlotForm
 /// <summary>A quantity of one of these kinds, the likelier first.</summary>
 public sealed record QuantityForm(ImmutableArray<QuantityKind> Kinds) : SlotForm
 {
-    public override string Words => string.Join(" or ", Kinds.Select(kind => Article.With(kind.Name)));
+    public override string Words => string.Join(" or ", Kinds.Select(kind => Phrase.WithArticle(kind.Name)));
 }
 
 /// <summary>One of a few words.</summary>
@@ -134,7 +135,7 @@ public sealed record AnyValueForm : SlotForm
 /// <summary>A quantity, or the word <c>none</c>: known to be absent.</summary>
 public sealed record QuantityOrNoneForm(QuantityKind Kind) : SlotForm
 {
-    public override string Words => $"{Article.With(Kind.Name)} or `none`";
+    public override string Words => $"{Phrase.WithArticle(Kind.Name)} or `none`";
 }
 
 /// <summary>What stood on a scale: axles by name, with <c>left</c> or <c>right</c> behind one; or <c>trailer</c>; or <c>tongue</c>.</summary>

@@ -6,13 +6,13 @@ namespace RigLang.Editing.Tests.Support;
 /// <summary>Files in a folder, one of them open in an editor.</summary>
 internal sealed class TestWorkspace
 {
-    public static readonly FileId Main = new("/work/main.rig");
+    public static readonly FileId Main = new("/rigs/main.rig");
 
     public TestWorkspace(string main, params (string Name, string Text)[] others)
     {
         Marked = MarkedText.Parse(main);
-        Workspace = new EditorWorkspace(new MemoryFileSource([.. others.Select(other => ("/work/" + other.Name, other.Text))]));
-        Workspace.SetFolders(["/work"]);
+        Workspace = new EditorWorkspace(new MemoryFileSource([.. others.Select(other => ("/rigs/" + other.Name, other.Text))]));
+        Workspace.SetFolders(["/rigs"]);
         Workspace.Open(Main, Marked.Text);
     }
 

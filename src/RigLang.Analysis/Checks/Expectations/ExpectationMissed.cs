@@ -66,8 +66,6 @@ public sealed class ExpectationMissed : RigCheck
             return null;
         }
 
-        var value = QuantityWriter.WriteLike(node.Value, bound.Written);
-        var estimated = node.IsEstimated ? " (estimated)" : "";
-        return Report(bound.Line.Place, $"`{bound.Result.Name}` is {value}{estimated}, expected {bound.Words}.");
+        return Report(bound.Line.Place, $"`{bound.Result.Name}` is {QuantityWriter.WriteLike(node.Value, bound.Written)}{Mark(node)}, expected {bound.Words}.");
     }
 }

@@ -52,7 +52,7 @@ public sealed class ModelOffRun : RunCheck
             var share = QuantityWriter.Write(Math.Abs(gap.Value), QuantityKinds.Ratio, DisplaySystem.Metric);
             yield return Report(
                 run.Block.Find(RunFacts.Used)?.Place ?? run.Parts.Run.Own.NamePlace,
-                $"The drive used {share} {(gap.Value > 0 ? "more" : "less")} than the model says{(gap.IsEstimated ? " (estimated)" : "")}. Was the day's load, wind, air and climb as written? Else `drag-area` or `rolling` of the rig is off.");
+                $"The drive used {share} {(gap.Value > 0 ? "more" : "less")} than the model says{Mark(gap)}. Was the day's load, wind, air and climb as written? Else `drag-area` or `rolling` of the rig is off.");
         }
     }
 }

@@ -18,9 +18,6 @@ public abstract class TripCheck : Check
     /// <summary>Where the leg's name stands.</summary>
     private protected static Place PlaceOf(LegSubject leg) => leg.Leg.Opener!.PlaceOf("place");
 
-    /// <summary>" (estimated)" behind a number that rests on estimates.</summary>
-    private protected static string Mark(Tracking.Node node) => node.IsEstimated ? " (estimated)" : "";
-
     private protected static string Percent(double share) => QuantityWriter.Write(share, QuantityKinds.Ratio, DisplaySystem.Metric);
 
     /// <summary>The next whole percent: what to leave with, so that it is enough.</summary>
