@@ -45,6 +45,9 @@ public sealed class CalibrationTests
         DragArea(fit.Curve).Should().BeApproximately(0.78, 0.78 * 0.0005);
         fit.Scatter.Should().BeInRange(0.0005, 0.01, "the table is rounded to 0.01 m/s");
         fit.ConstantError.Should().BePositive();
+        fit.Correlation.Should().BeInRange(-1, -0.5, "more rolling with less air fits the same table nearly as well");
+        CoastDownFit.Of([0, 10, 20], [33, 30.21, 27.72], 2400, 0.03).ConstantError.Should().Be(double.NaN, "three points fit any three numbers");
+        CoastDownFit.Of([0, 10, 20], [33, 30.21, 27.72], 2400, 0.03, 0, 0.003).ConstantError.Should().BePositive("their rounding is known");
     }
 
     [Fact]
@@ -93,6 +96,54 @@ public sealed class CalibrationTests
     }
 
     [Fact]
+    public void Drives_told_by_a_model_give_the_same_as_the_closed_form()
+    {
+        RunFit line = RunFit.Of(Runs, 0.86), model = RoadLoadFit.Of([.. Runs.Select(Modelled)], [], 0.02, 1);
+        // A drive along a grade rolls on the cosine of its weight: some hundred thousandths less.
+        model.Rolling.Should().BeApproximately(line.Rolling, 3e-7);
+        model.DragArea.Should().BeApproximately(line.DragArea, 5e-5);
+        model.RollingError.Should().BeApproximately(line.RollingError, 1e-3 * line.RollingError);
+        RoadLoadFit.Of([.. Runs.Select(run => Modelled(run with { Speed = 25, HeadWind = 0 }))], [], 0.01, 2).DragArea.Should().Be(double.NaN, "drives at one speed cannot tell");
+        RoadLoadFit.Of([], [], 0.01, 2).DragArea.Should().Be(double.NaN);
+    }
+
+    [Property(MaxTest = 50)]
+    public void Drives_with_energy_held_back_are_fitted_by_their_model(int a, int b)
+    {
+        // Downhill at 6 % the brakes hold, and what comes back comes back worse than what goes out.
+        double rolling = Between(a, 0.006, 0.015), area = Between(b, 0.8, 3);
+        double[] speeds = [15, 20, 25, 30];
+        LoggedDrive[] drives = [.. speeds.Select(speed => Hilly(speed)).Select(model => new LoggedDrive(model, model(rolling, area), 3.6e5))];
+        RunFit fit = RoadLoadFit.Of(drives, [], 0.01, 1.5);
+        fit.Rolling.Should().BeApproximately(rolling, 1e-8);
+        fit.DragArea.Should().BeApproximately(area, 1e-6);
+
+        static Func<double, double, double> Hilly(double speed) => (rolling, area) => new BatteryDrive(0.88, 0.6, 60e3, 900).Over(
+            new RoadLoad(3000, new Rolling(rolling), area), [new RouteSegment(4000, 0.06, speed, 1.2), new RouteSegment(4000, -0.06, speed, 1.2), new RouteSegment(9000, 0, speed, 1.2)]).Battery;
+    }
+
+    [Fact]
+    public void A_coast_down_counts_with_the_doubt_that_its_numbers_share()
+    {
+        var first = new RoadLoadReading(0.010, 2.4, 1e-8, 0.01, -9e-6);
+        RunFit alone = RoadLoadFit.Of([], [first], 0.02, 1);
+        alone.Rolling.Should().BeApproximately(0.010, 1e-12);
+        alone.DragArea.Should().BeApproximately(2.4, 1e-9);
+        alone.RollingError.Should().BeApproximately(1e-4, 1e-9);
+        alone.DragAreaError.Should().BeApproximately(0.1, 1e-6);
+        // The mean of two by their inverse covariances: equal ones meet halfway, with half of the variance.
+        RunFit both = RoadLoadFit.Of([], [first, first with { Rolling = 0.012, DragArea = 2.2 }], 0.02, 1);
+        both.Rolling.Should().BeApproximately(0.011, 1e-9);
+        both.DragArea.Should().BeApproximately(2.3, 1e-6);
+        both.DragAreaError.Should().BeApproximately(0.1 / Math.Sqrt(2), 1e-6);
+        // A drive that tells only the sum moves both along the line on which they trade: here half of a surplus that is as sure as the reading.
+        double Sum(double rolling, double area) => (1e3 * rolling) + area;
+        double variance = (1e6 * 1e-8) + 0.01 + (2 * 1e3 * -9e-6);
+        RunFit with = RoadLoadFit.Of([new LoggedDrive(Sum, Sum(0.010, 2.4) + 0.02, Math.Sqrt(variance))], [first], 0.01, 2);
+        Sum(with.Rolling, with.DragArea).Should().BeApproximately(Sum(0.010, 2.4) + 0.01, 1e-9);
+    }
+
+    [Fact]
     public void Readings_of_a_weighing_are_used_together()
     {
         double couple = Hitch.CoupleForRestoration(Vehicle, Trailer, 0.5);
@@ -135,4 +186,10 @@ public sealed class CalibrationTests
 
     private static LoggedRun Run(double kilometres, double kilometresPerHour, double rise, double headWind, double kilowattHours) =>
         new(kilometres * 1000, kilometresPerHour / 3.6, rise, headWind, 1.18, 4650, kilowattHours * 3.6e6, 0.05 * 3.6e6, 1200);
+
+    private static LoggedDrive Modelled(LoggedRun run)
+    {
+        var stretch = new RouteSegment(run.Distance, run.Rise / Math.Sqrt((run.Distance * run.Distance) - (run.Rise * run.Rise)), run.Speed, run.Density, new Wind(run.HeadWind, 0));
+        return new((rolling, area) => new BatteryDrive(0.86, 0, 0, run.Auxiliary).Over(new RoadLoad(run.Mass, new Rolling(rolling), area), stretch).Battery, run.Energy, run.EnergyError);
+    }
 }

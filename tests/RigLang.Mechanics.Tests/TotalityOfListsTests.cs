@@ -29,6 +29,7 @@ public sealed class TotalityOfListsTests
             NoInfinity([.. LeastSquares.Fit(Many(count * 2), a, b, 2).Values]);
             NoInfinity(CoastDownFit.Of(a, b, One(), One(), One()).Curve.Constant);
             NoInfinity(RunFit.Of([.. a.Select(x => new LoggedRun(x, One(), One(), One(), One(), One(), One(), One(), One()))], One()).Rolling);
+            NoInfinity(RoadLoadFit.Of([.. a.Select(x => new LoggedDrive((r, d) => (x * r) + d, One(), One()))], [new RoadLoadReading(One(), One(), One(), One(), One())], One(), One()).DragArea);
             NoInfinity(WeighbridgeFit.Of([.. a.Select(x => new ScaleReading(WeighingState.Set, (WeighedParts)random.Next(16), x, One()))], One(), One(), One()).Couple);
             NoInfinity(ArrivalCharge.After(One(), One(), a, new TripDoubt(One(), One(), One(), One())).Deviation);
             NoInfinity(OscillationDecay.Of(a, random.Next(-3, 9)));

@@ -11,8 +11,9 @@ namespace RigLang.Mechanics;
 /// <param name="Curve">By the curve; this is the better one.</param>
 /// <param name="ConstantError">Standard deviation of the curve's F0 from the scatter of the points, N.</param>
 /// <param name="SquareError">Of its F2, N/(m/s)².</param>
-/// <param name="Scatter">Standard deviation of the points about the curve, m/s; NaN for three points.</param>
-public sealed record CoastDownFit(CoastDown Intervals, CoastDown Curve, double ConstantError, double SquareError, double Scatter)
+/// <param name="Correlation">Between those two errors, −1 to 1: a table that is short in speed trades one for the other.</param>
+/// <param name="Scatter">Standard deviation of the points about the curve, m/s; NaN for three points whose own error nobody says.</param>
+public sealed record CoastDownFit(CoastDown Intervals, CoastDown Curve, double ConstantError, double SquareError, double Correlation, double Scatter)
 {
     private static CoastDown Unknown { get; } = new(double.NaN, double.NaN, double.NaN);
 
@@ -24,9 +25,11 @@ public sealed record CoastDownFit(CoastDown Intervals, CoastDown Curve, double C
     /// <param name="mass">kg, above zero.</param>
     /// <param name="rotatingShare">Inertia of turning parts as a share of the mass.</param>
     /// <param name="grade">Rise over run of the road; its force is taken off.</param>
-    public static CoastDownFit Of(ReadOnlySpan<double> times, ReadOnlySpan<double> speeds, double mass, double rotatingShare, double grade = 0)
+    /// <param name="speedError">Standard deviation of a reading by its rounding, m/s: the points are trusted no better than that, however well they lie.</param>
+    public static CoastDownFit Of(
+        ReadOnlySpan<double> times, ReadOnlySpan<double> speeds, double mass, double rotatingShare, double grade = 0, double speedError = 0)
     {
-        var refused = new CoastDownFit(Unknown, Unknown, double.NaN, double.NaN, double.NaN);
+        var refused = new CoastDownFit(Unknown, Unknown, double.NaN, double.NaN, double.NaN, double.NaN);
         double effective = Positive(mass) * (1 + NotNegative(rotatingShare)), weight = mass * Constants.Gravity * Slope.Sine(grade);
         if (times.Length < 3 || times.Length != speeds.Length || double.IsNaN(effective + weight))
             return refused;
@@ -44,10 +47,10 @@ public sealed record CoastDownFit(CoastDown Intervals, CoastDown Curve, double C
         StraightLine line = StraightLine.Fit(squares, forces);
         var byIntervals = new CoastDown(effective, line.Intercept, line.Slope);
         // Friction and air that push instead of hold are no road load.
-        return line.Intercept > 0 && line.Slope > 0 ? ThroughPoints(byIntervals, times, speeds, weight) : refused with { Intervals = byIntervals };
+        return line.Intercept > 0 && line.Slope > 0 ? ThroughPoints(byIntervals, times, speeds, weight, NotNegative(speedError)) : refused with { Intervals = byIntervals };
     }
 
-    private static CoastDownFit ThroughPoints(CoastDown start, ReadOnlySpan<double> times, ReadOnlySpan<double> speeds, double weight)
+    private static CoastDownFit ThroughPoints(CoastDown start, ReadOnlySpan<double> times, ReadOnlySpan<double> speeds, double weight, double speedError)
     {
         double[] p = [speeds[0], start.Constant, start.Square];
         int count = times.Length;
@@ -73,7 +76,7 @@ public sealed record CoastDownFit(CoastDown Intervals, CoastDown Curve, double C
 
             step = LeastSquares.Fit(design, gaps, deviations, 3);
             if (!step.IsDetermined)
-                return new CoastDownFit(start, Unknown, double.NaN, double.NaN, double.NaN);
+                return new CoastDownFit(start, Unknown, double.NaN, double.NaN, double.NaN, double.NaN);
             double largest = 0;
             for (int k = 0; k < 3; k++)
             {
@@ -87,7 +90,8 @@ public sealed record CoastDownFit(CoastDown Intervals, CoastDown Curve, double C
                 break;
         }
 
-        double scatter = step!.Spread;
-        return new CoastDownFit(start, new CoastDown(start.EffectiveMass, p[1], p[2]), step.Errors[1] * scatter, step.Errors[2] * scatter, scatter);
+        double scatter = double.IsNaN(step!.Spread) && speedError > 0 ? speedError : Math.Max(step.Spread, speedError);
+        double correlation = Finite(step.Covariance[5] / (step.Errors[1] * step.Errors[2]));
+        return new CoastDownFit(start, new CoastDown(start.EffectiveMass, p[1], p[2]), step.Errors[1] * scatter, step.Errors[2] * scatter, correlation, scatter);
     }
 }
