@@ -25,6 +25,7 @@ public sealed class WorkspaceAnalysis
     private readonly StudyShelf<WeighingParts, WeighingStudy> weighings;
     private readonly StudyShelf<TripParts, TripStudy> trips;
     private readonly StudyShelf<RunParts, RunStudy> runs;
+    private readonly StudyShelf<RunSetParts, RunSetStudy> runSets;
 
     public WorkspaceAnalysis(Workspace workspace)
         : this(workspace, null)
@@ -39,6 +40,7 @@ public sealed class WorkspaceAnalysis
         weighings = before?.weighings ?? new((one, other) => one.SameAs(other));
         trips = before?.trips ?? new((one, other) => one.SameAs(other));
         runs = before?.runs ?? new((one, other) => one.SameAs(other));
+        runSets = before?.runSets ?? new((one, other) => one.SameAs(other));
     }
 
     public Workspace Workspace { get; }
@@ -61,11 +63,17 @@ public sealed class WorkspaceAnalysis
         TripParts.Of(Workspace, trip) is { Rig: not null } parts ? trips.Get(trip, parts, parts => new TripStudy(parts, Rig(parts.Rig!))) : null;
 
     /// <summary>The study of a logged drive; null while its rig isn't found.</summary>
-    public RunStudy? Run(Declaration run) =>
-        RunParts.Of(Workspace, run) is { Rig: not null } parts ? runs.Get(run, parts, parts => new RunStudy(parts, new RigStudy(parts.Rig!))) : null;
+    public RunStudy? Run(Declaration run) => RunParts.Of(Workspace, run) is { Rig: not null } parts ? Run(parts) : null;
+
+    /// <summary>All logged drives of a rig that its file shows, or that a run's file shows of the run's rig; null where there is none.</summary>
+    public RunSetStudy? RunSet(Declaration from) => RunSetParts.Of(Workspace, from) is { } parts ? RunSet(parts) : null;
 
     /// <summary>Everything to report about a file, in the order of its lines.</summary>
     public FileFindings Findings(FileId file, CancellationToken cancel = default) => findings.GetOrAdd(file, _ => Find(file, cancel));
+
+    private RunStudy Run(RunParts parts) => runs.Get(parts.Run, parts, parts => new RunStudy(parts, new RigStudy(parts.Rig!)));
+
+    private RunSetStudy RunSet(RunSetParts parts) => runSets.Get(parts.From, parts, parts => new RunSetStudy(parts, Rig(parts.Rig), [.. parts.Runs.Select(Run)]));
 
     private FileFindings Find(FileId file, CancellationToken cancel)
     {
@@ -115,6 +123,9 @@ public sealed class WorkspaceAnalysis
                 DeclarationKind.Run when Run(declaration) is { } run => Kept<RunCheck, RunStudy>(run, (check, study) => check.Run(study), cancel),
                 _ => [],
             })
+            .Concat(declaration.Kind is DeclarationKind.Rig or DeclarationKind.Run && RunSetParts.ToReport(Workspace, declaration) is { } parts
+                ? Kept<RunSetCheck, RunSetStudy>(RunSet(parts), (check, set) => check.Run(set), cancel)
+                : [])
             .Concat(AnalysisChecks.Of<WorkspaceCheck>().SelectMany(check => check.Run(Workspace, declaration)));
 
     private ImmutableArray<Finding> Kept<TCheck, TSubject>(TSubject subject, Func<TCheck, TSubject, IEnumerable<Finding>> run, CancellationToken cancel)

@@ -20,7 +20,7 @@ public static class Catalogue
         .. RoadResults.Set.All, .. StabilityResults.Set.All,
         .. AxleResults.Set.All, .. TyreResults.Set.All,
         .. TripResults.Set.All, .. LegResults.Set.All, .. LegHandling.Set.All, .. StopResults.Set.All,
-        .. RunResults.Set.All,
+        .. RunResults.Set.All, .. RunSetResults.Set.All,
         .. WeighingResults.Set.All, .. ReadingResults.Set.All,
     ];
 

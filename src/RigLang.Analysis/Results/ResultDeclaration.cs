@@ -47,6 +47,7 @@ public enum ResultScope
     Weighing,
     Reading,
     Run,
+    RunSet,
 }
 
 /// <summary>A result of one sort of subject.</summary>

@@ -5,7 +5,7 @@ namespace RigLang.Analysis.Tracking;
 /// <summary>A computation carried out for a subject: its value and everything it read.</summary>
 public abstract class Node
 {
-    private protected Node(Computation computation, ISubject subject, ImmutableArray<Read> reads, MissingFact? missing, bool isEstimated, bool applies)
+    private protected Node(Computation computation, ISubject subject, ImmutableArray<Read> reads, MissingFact? missing, bool isEstimated, bool applies, string? refusal)
     {
         Computation = computation;
         Subject = subject;
@@ -13,6 +13,7 @@ public abstract class Node
         Missing = missing;
         IsEstimated = isEstimated;
         Applies = applies;
+        Refusal = refusal;
     }
 
     public Computation Computation { get; }
@@ -30,18 +31,21 @@ public abstract class Node
     /// <summary>False where the question doesn't arise for the subject; such a result isn't shown.</summary>
     public bool Applies { get; }
 
+    /// <summary>Why there is no answer though no fact is missing: "the drives are too much alike …"; null where nothing is said.</summary>
+    public string? Refusal { get; }
+
     /// <summary>The value as a number; NaN for what is no single number.</summary>
     public virtual double Number => double.NaN;
 
-    /// <summary>A number came out, and nothing it needed was missing.</summary>
-    public bool IsComputed => Applies && Missing is null && !double.IsNaN(Number);
+    /// <summary>A number came out, nothing it needed was missing, and nothing was refused.</summary>
+    public bool IsComputed => Applies && Missing is null && Refusal is null && !double.IsNaN(Number);
 }
 
 /// <summary>With the value in its own type.</summary>
 public sealed class Node<T> : Node
 {
-    internal Node(Computation computation, ISubject subject, T value, ImmutableArray<Read> reads, MissingFact? missing, bool isEstimated, bool applies)
-        : base(computation, subject, reads, missing, isEstimated, applies)
+    internal Node(Computation computation, ISubject subject, T value, ImmutableArray<Read> reads, MissingFact? missing, bool isEstimated, bool applies, string? refusal)
+        : base(computation, subject, reads, missing, isEstimated, applies, refusal)
     {
         Value = value;
     }

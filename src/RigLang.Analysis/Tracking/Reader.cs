@@ -14,6 +14,7 @@ public sealed class Reader : IFactReader
     private MissingFact? missing;
     private bool isEstimated;
     private bool applies = true;
+    private string? refusal;
 
     internal Reader(Study study)
     {
@@ -75,6 +76,13 @@ public sealed class Reader : IFactReader
         return double.NaN;
     }
 
+    /// <summary>Notes why there is no answer though every fact is there; the words follow "not computed: ".</summary>
+    public double Refuse(string why)
+    {
+        refusal ??= why;
+        return double.NaN;
+    }
+
     /// <summary>The value of another computation, which is missing here too when it is missing there.</summary>
     public T Get<TSubject, T>(Computation<TSubject, T> computation, TSubject subject)
         where TSubject : ISubject
@@ -83,6 +91,7 @@ public sealed class Reader : IFactReader
         reads.Add(new ComputationRead(node));
         missing ??= node.Missing;
         applies &= node.Applies;
+        refusal ??= node.Refusal;
         isEstimated |= node.IsEstimated;
         return node.Value;
     }
@@ -108,7 +117,7 @@ public sealed class Reader : IFactReader
     {
         var node = subject.Study.Compute(computation, subject);
         value = node.Value;
-        if (!node.Applies || node.Missing is not null)
+        if (!node.Applies || node.Missing is not null || node.Refusal is not null)
         {
             return false;
         }
@@ -120,7 +129,7 @@ public sealed class Reader : IFactReader
 
     /// <summary>No infinity leaves a computation: what can't be reckoned is NaN, here as in the mechanics.</summary>
     internal Node<T> Finish<T>(Computation computation, ISubject subject, T value) => new(
-        computation, subject, value is double number && double.IsInfinity(number) ? (T)(object)double.NaN : value, reads.DrainToImmutable(), missing, isEstimated, applies);
+        computation, subject, value is double number && double.IsInfinity(number) ? (T)(object)double.NaN : value, reads.DrainToImmutable(), missing, isEstimated, applies, refusal);
 
     /// <summary>The block of the figures that no file writes.</summary>
     internal static Block Figures { get; } = new(FigureFacts.Block, "#", null, [], []);

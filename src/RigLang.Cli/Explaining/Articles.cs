@@ -76,6 +76,7 @@ internal static class Articles
     public static string Scope(ResultScope scope) => Phrase.WithArticle(scope switch
     {
         ResultScope.Reading => "reading of the scale",
+        ResultScope.RunSet => "rig's runs together",
         _ => scope.ToString().ToLowerInvariant(),
     });
 

@@ -24,18 +24,18 @@ public abstract record Subject(Declaration Declaration)
     /// <summary>Null for a kind without results, and for one whose rig isn't found.</summary>
     public static Subject? Of(WorkspaceAnalysis analysis, Declaration declaration) => declaration.Kind switch
     {
-        DeclarationKind.Rig => new ShownRig(declaration, analysis.Rig(declaration)),
+        DeclarationKind.Rig => new ShownRig(declaration, analysis.Rig(declaration), analysis.RunSet(declaration)),
         DeclarationKind.Trip when analysis.Trip(declaration) is { } trip => new ShownTrip(declaration, trip),
         DeclarationKind.Weighing when analysis.Weighing(declaration) is { } weighing => new ShownWeighing(declaration, weighing),
-        DeclarationKind.Run when analysis.Run(declaration) is { } run => new ShownRun(declaration, run),
+        DeclarationKind.Run when analysis.Run(declaration) is { } run => new ShownRun(declaration, run, analysis.RunSet(declaration)),
         _ => null,
     };
 }
 
 /// <summary>A rig.</summary>
-public sealed record ShownRig(Declaration Declaration, RigStudy Study) : Subject(Declaration)
+public sealed record ShownRig(Declaration Declaration, RigStudy Study, RunSetStudy? Runs) : Subject(Declaration)
 {
-    public override IEnumerable<ISubject> Parts => [Study, .. Study.Axles];
+    public override IEnumerable<ISubject> Parts => Runs is null ? [Study, .. Study.Axles] : [Study, .. Study.Axles, Runs];
 }
 
 /// <summary>A trip.</summary>
@@ -51,7 +51,7 @@ public sealed record ShownWeighing(Declaration Declaration, WeighingStudy Study)
 }
 
 /// <summary>A logged drive.</summary>
-public sealed record ShownRun(Declaration Declaration, RunStudy Study) : Subject(Declaration)
+public sealed record ShownRun(Declaration Declaration, RunStudy Study, RunSetStudy? Runs) : Subject(Declaration)
 {
-    public override IEnumerable<ISubject> Parts => [Study];
+    public override IEnumerable<ISubject> Parts => Runs is null ? [Study] : [Study, Runs];
 }

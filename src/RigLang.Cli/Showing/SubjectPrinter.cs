@@ -25,10 +25,10 @@ internal static class SubjectPrinter
 
         IEnumerable<Section> sections = subject switch
         {
-            ShownRig rig => RigSheet.Sections(rig.Study, units),
+            ShownRig rig => [.. RigSheet.Sections(rig.Study, units), .. RunSetSheet.Sections(rig.Runs, units)],
             ShownTrip trip => TripSheet.Sections(trip.Study, units),
             ShownWeighing weighing => WeighingSheet.Sections(weighing.Study, units),
-            ShownRun run => [ResultRows.Of("The drive against the model", RunResults.Set.All, run.Study, units)],
+            ShownRun run => [ResultRows.Of("The drive against the model", RunResults.Set.All, run.Study, units), .. RunSetSheet.Sections(run.Runs, units)],
             _ => [],
         };
         Sheet.Print(print, sections);

@@ -44,6 +44,7 @@ internal static class RigCard
         card.Table(ResultLines.Rows(Loads.Where(result => !ratings.Any(line => line.IsKnown && line.Rating.Load == result)), rig, units));
         var ratios = Ratios.Select(result => (Result: result, Node: result.Compute(rig)!)).Where(pair => pair.Node.IsComputed).ToList();
         card.Table(ratios.Select(pair => new[] { pair.Result.Title, Shown.Marked(pair.Result, pair.Node, units) }));
+        card.Table(RunCard.OfSet(view, rig.Parts.Rig));
         var nodes = ratings.Select(line => (Node)line.Load).Concat(ratios.Select(pair => pair.Node));
         return card.Paragraph(ResultLines.EstimatesInBrief(nodes)).Paragraph(Caution);
     }

@@ -73,6 +73,7 @@ internal static class Subjects
         WeighingStudy => ResultScope.Weighing,
         ReadingSubject => ResultScope.Reading,
         RunStudy => ResultScope.Run,
+        RunSetStudy => ResultScope.RunSet,
         _ => null,
     };
 }

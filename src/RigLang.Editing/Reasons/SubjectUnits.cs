@@ -26,6 +26,7 @@ public static class SubjectUnits
         StopSubject stop => BlocksOf(stop.Trip),
         WeighingStudy weighing => [weighing.Block, .. BlocksOf(weighing.Rig)],
         RunStudy run => [run.Block, .. BlocksOf(run.Rig)],
+        RunSetStudy set => BlocksOf(set.Rig),
         PassSubject pass => BlocksOf(pass.Weighing),
         ReadingSubject reading => BlocksOf(reading.Pass),
         _ => [],

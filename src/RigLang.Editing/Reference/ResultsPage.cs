@@ -37,6 +37,7 @@ internal static class ResultsPage
         ResultScope.Stop => "a stop",
         ResultScope.Weighing => "a weighing",
         ResultScope.Reading => "a reading of the scale",
+        ResultScope.RunSet => "a rig's runs together",
         _ => "a run",
     };
 }

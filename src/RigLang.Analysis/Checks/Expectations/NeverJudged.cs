@@ -80,6 +80,7 @@ public sealed class NeverJudged : DeclarationCheck
         ResultScope.Stop => "a result of a trip's stop",
         ResultScope.Weighing => "a result of a weighing",
         ResultScope.Reading => "a result of each reading of a scale",
+        ResultScope.RunSet => "a result of all runs of a rig together, and nobody's aim",
         _ => "a result of a run",
     };
 }

@@ -80,8 +80,16 @@ internal static class RoadLoads
         }
 
         read.StandIn(rig.Rig, RigFacts.Rolling);
-        return asphalt with { Constant = asphalt.Constant + (surface == "gravel" ? GravelAdds : GrassAdds) };
+        return asphalt with { Constant = asphalt.Constant + Adds(surface) };
     }
+
+    /// <summary>What a surface adds to the rolling coefficient; null is asphalt.</summary>
+    public static double Adds(string? surface) => surface switch
+    {
+        "gravel" => GravelAdds,
+        "grass" => GrassAdds,
+        _ => 0,
+    };
 
     /// <summary>Rolling of the whole on asphalt: what the rig says of it, else that of the parts by their masses.</summary>
     public static Computation<RigStudy, Rolling> OnAsphalt { get; } = new("rolling of the combination on asphalt", (read, rig) =>

@@ -54,11 +54,7 @@ internal static class DrivenRun
 
     /// <summary>Out of the battery by the model, J.</summary>
     public static Computation<RunStudy, double> Battery { get; } = new("battery energy of the run", (read, run) =>
-    {
-        var start = read.Get(StartAltitude, run);
-        var temperature = WeatherOf(read, run).TemperatureAt(start + (WayOf(run).NetRise(read) / 2));
-        return Drives.BatteryIn(read, run.Rig, temperature).Over(read.Get(Load, run), read.Get(Stretches, run)).Battery;
-    });
+        Drives.BatteryIn(read, run.Rig, Temperature(read, run)).Over(read.Get(Load, run), read.Get(Stretches, run)).Battery);
 
     /// <summary>Out of the tank by the model, m³.</summary>
     public static Computation<RunStudy, double> Fuel { get; } = new("fuel of the run", (read, run) =>
@@ -66,7 +62,34 @@ internal static class DrivenRun
             ? drive.Over(read.Get(Load, run), read.Get(Stretches, run)).Volume(Drives.FuelOf(read, run.Rig))
             : double.NaN);
 
+    /// <summary>Of the air half way up, K.</summary>
+    public static double Temperature(Reader read, RunStudy run) => WeatherOf(read, run).TemperatureAt(MeanAltitude(read, run));
+
+    /// <summary>Of the air half way up, kg/m³.</summary>
+    public static double Density(Reader read, RunStudy run) => WeatherOf(read, run).DensityAt(MeanAltitude(read, run));
+
+    /// <summary>Wind over a road in the direction that the run says.</summary>
+    public static Wind WindOn(Reader read, RunStudy run) => WeatherOf(read, run).On(read.QuantityIfKnown(run.Block, RunFacts.Journey.Heading) ?? double.NaN);
+
+    /// <summary>Standard deviation of the wind along the road, m/s: as written, by its digits, or that of a wind nobody noted.</summary>
+    public static double WindDoubt(Reader read, RunStudy run) =>
+        (read.LineIfWritten(run.Block, RunFacts.Journey.Wind)?.MeasureOf("speed") is { } wind ? FittedDrive.HalfWidth(wind) : read.Figure(FigureFacts.WindSpread)) / 2;
+
+    /// <summary>What the run's surface, or the rig's, adds to the rolling coefficient on asphalt; an estimate, and marked.</summary>
+    public static double SurfaceAdds(Reader read, RunStudy run)
+    {
+        var adds = RoadLoads.Adds(read.WordIfKnown(run.Block, RunFacts.Journey.Surface) ?? read.WordIfKnown(run.Rig.Rig, RigFacts.Surface));
+        if (adds > 0)
+        {
+            read.StandIn(run.Rig.Rig, RigFacts.Rolling);
+        }
+
+        return adds;
+    }
+
     public static Way WayOf(RunStudy run) => new(run.Block, RunFacts.Journey, run.Track);
+
+    private static double MeanAltitude(Reader read, RunStudy run) => read.Get(StartAltitude, run) + (WayOf(run).NetRise(read) / 2);
 
     private static Weather WeatherOf(Reader read, RunStudy run) => Weather.Of(read, run.Block, RunFacts.Journey, read.Get(StartAltitude, run));
 }

@@ -1,6 +1,4 @@
-using RigLang.Analysis.Tracking;
-
-namespace RigLang.Editing.Reasons;
+namespace RigLang.Analysis.Tracking;
 
 /// <summary>The facts at the ends of a computation's reads.</summary>
 public static class Ground
