@@ -47,6 +47,13 @@ public sealed class Reader : IFactReader
 
     public Fact? LineIfWritten(Block block, FactDeclaration fact) => Note(LookLine(block, fact), isNeeded: false).Line;
 
+    /// <summary>Whether a line says the fact, be it whole or not, or a value is tried in its place. Noted, since what follows may hang on it.</summary>
+    public bool IsWritten(Block block, FactDeclaration fact)
+    {
+        var read = Note(LookWritten(block, fact) ?? LookLine(block, fact), isNeeded: false);
+        return read.Origin == ReadOrigin.Written || block.Find(fact) is not null;
+    }
+
     public IReadOnlyList<Fact> Lines(Block block, FactDeclaration fact)
     {
         var lines = block.All(fact).Where(line => line.IsComplete).ToImmutableArray();
@@ -156,18 +163,9 @@ public sealed class Reader : IFactReader
 
     private FactRead Look(Block block, FactDeclaration fact)
     {
-        if (study.Overrides.TryGetValue((block, fact), out var replaced))
+        if (LookWritten(block, fact) is { } written)
         {
-            return new FactRead(block, fact, block.Find(fact), ReadOrigin.Written, replaced, 0, []);
-        }
-
-        var line = block.Find(fact);
-        switch (line?.Value)
-        {
-            case MeasureValue { Measure: var measure }:
-                return new FactRead(block, fact, line, ReadOrigin.Written, measure.Value, measure.HalfWidth, []);
-            case AbsentValue:
-                return new FactRead(block, fact, line, ReadOrigin.Written, 0, 0, []);
+            return written;
         }
 
         if (study.Assumptions.TryGetValue(fact, out var assumed))
@@ -175,7 +173,24 @@ public sealed class Reader : IFactReader
             return new FactRead(block, fact, assumed.Line, ReadOrigin.Practice, assumed.Value, assumed.HalfWidth, []);
         }
 
-        return fact.Estimate is { } estimate ? Estimated(block, fact, estimate) : new FactRead(block, fact, line, ReadOrigin.Missing, double.NaN, 0, []);
+        return fact.Estimate is { } estimate ? Estimated(block, fact, estimate) : new FactRead(block, fact, block.Find(fact), ReadOrigin.Missing, double.NaN, 0, []);
+    }
+
+    /// <summary>The quantity as its line says it, or what is tried in its place; null where neither gives one.</summary>
+    private FactRead? LookWritten(Block block, FactDeclaration fact)
+    {
+        var line = block.Find(fact);
+        if (study.Overrides.TryGetValue((block, fact), out var tried))
+        {
+            return new FactRead(block, fact, line, ReadOrigin.Written, tried, 0, []);
+        }
+
+        return line?.Value switch
+        {
+            MeasureValue { Measure: var measure } => new FactRead(block, fact, line, ReadOrigin.Written, measure.Value, measure.HalfWidth, []),
+            AbsentValue => new FactRead(block, fact, line, ReadOrigin.Written, 0, 0, []),
+            _ => null,
+        };
     }
 
     private FactRead Estimated(Block block, FactDeclaration fact, Estimate estimate)

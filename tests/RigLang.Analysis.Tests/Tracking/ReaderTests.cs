@@ -69,6 +69,19 @@ public sealed class ReaderTests
     }
 
     [Fact]
+    public void A_value_tried_for_a_fact_that_no_line_says_counts_as_written()
+    {
+        var text = Rigs.Plain("restoration 0 %");
+        var rig = Study.Rig(text);
+        var probe = new Computation<RigStudy, bool>("probe", (read, rig) => read.IsWritten(rig.Vehicle, VehicleFacts.Rolling));
+
+        text.Should().NotContain("rolling");
+        rig.Compute(probe, rig).Should().Match<Node<bool>>(node => !node.Value && ((FactRead)node.Reads[0]).Origin == ReadOrigin.Absent);
+        var tried = rig.With(rig.Vehicle, VehicleFacts.Rolling, 0.012);
+        tried.Compute(probe, tried).Should().Match<Node<bool>>(node => node.Value && ((FactRead)node.Reads[0]).Origin == ReadOrigin.Written);
+    }
+
+    [Fact]
     public void A_computation_is_carried_out_once()
     {
         var runs = 0;

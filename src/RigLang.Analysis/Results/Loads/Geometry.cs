@@ -10,14 +10,14 @@ internal static class Geometry
 {
     /// <summary>Rear axle to ball, m: the vehicle's own ball, or the receiver's pin plus the hitch's reach.</summary>
     public static Computation<RigStudy, double> Overhang { get; } = new("overhang of the ball", (read, rig) =>
-        UsesReceiver(rig)
+        UsesReceiver(read, rig)
             ? read.Quantity(rig.Vehicle, VehicleFacts.PinOverhang) + read.Quantity(rig.Hitch, HitchFacts.Reach)
             : read.Quantity(rig.Vehicle, VehicleFacts.Overhang));
 
     /// <summary>Road to ball, m, in the weighed state: the vehicle's own ball, or the tube less drop or plus rise.</summary>
     public static Computation<RigStudy, double> BallHeight { get; } = new("height of the ball, as weighed", (read, rig) =>
     {
-        if (!UsesReceiver(rig))
+        if (!UsesReceiver(read, rig))
         {
             return read.Quantity(rig.Vehicle, VehicleFacts.BallHeight);
         }
@@ -34,7 +34,7 @@ internal static class Geometry
             return written;
         }
 
-        if (rig.TrailerAxles.IsEmpty || rig.TrailerAxles.All(axle => axle.Axle.Find(axle.Facts.BehindCoupling!) is null))
+        if (rig.TrailerAxles.IsEmpty || rig.TrailerAxles.All(axle => !read.IsWritten(axle.Axle, axle.Facts.BehindCoupling!)))
         {
             return read.Quantity(rig.Trailer, TrailerFacts.CouplingToAxle);
         }
@@ -105,5 +105,6 @@ internal static class Geometry
             : read.Get(CouplingToAxle, rig));
 
     /// <summary>Whether the ball sits in a receiver; a vehicle that says neither is asked for its own ball.</summary>
-    public static bool UsesReceiver(RigStudy rig) => rig.HasHitch && rig.Vehicle.Find(VehicleFacts.Overhang) is null && rig.Vehicle.Find(VehicleFacts.PinOverhang) is not null;
+    public static bool UsesReceiver(Reader read, RigStudy rig) =>
+        rig.HasHitch && !read.IsWritten(rig.Vehicle, VehicleFacts.Overhang) && read.IsWritten(rig.Vehicle, VehicleFacts.PinOverhang);
 }

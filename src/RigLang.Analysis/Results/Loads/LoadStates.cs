@@ -100,7 +100,7 @@ internal static class LoadStates
     private static double Carried(Reader read, RigStudy rig, string axle)
     {
         var subject = rig.VehicleAxles.FirstOrDefault(candidate => candidate.Axle.Key == axle);
-        if (subject is not null && rig.Vehicle.Find(VehicleFacts.Mass) is null)
+        if (subject is not null && !read.IsWritten(rig.Vehicle, VehicleFacts.Mass))
         {
             return read.Quantity(subject.Axle, AxleFacts.Vehicle.Carries!);
         }

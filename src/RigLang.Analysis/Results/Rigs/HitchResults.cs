@@ -119,7 +119,7 @@ public static class HitchResults
 
     private static ReceiverForces Mounted(Reader read, RigStudy rig, Computation<RigStudy, CoupledLoads> state)
     {
-        if (!rig.HasTrailer || (!Geometry.UsesReceiver(rig) && rig.Vehicle.Find(VehicleFacts.Mount) is null))
+        if (!rig.HasTrailer || (!Geometry.UsesReceiver(read, rig) && !read.IsWritten(rig.Vehicle, VehicleFacts.Mount)))
         {
             read.NotApplicable();
             return default;

@@ -111,7 +111,7 @@ internal static class Drives
     /// <summary>Marks a result that rests on the motors' peak being held, which nobody says.</summary>
     public static void MarkPeak(Reader read, RigStudy rig)
     {
-        if (Battery(rig) is { } battery && battery.Find(ElectricFacts.MotorPowerLasting) is null)
+        if (Battery(rig) is { } battery && !read.IsWritten(battery, ElectricFacts.MotorPowerLasting))
         {
             read.StandIn(battery, ElectricFacts.MotorPowerLasting);
         }

@@ -65,7 +65,7 @@ internal static class RoadLoads
 
     /// <summary>Rolling of the vehicle alone, as a function of speed.</summary>
     public static Computation<RigStudy, Rolling> VehicleRolling { get; } = new("rolling of the vehicle", (read, rig) =>
-        rig.Vehicle.Find(VehicleFacts.Rolling) is null && read.Get(Bench, rig) is { } bench ? bench.Rolling : OfPart(read, rig.Vehicle, VehicleFacts.Rolling, rig.VehicleAxles));
+        !read.IsWritten(rig.Vehicle, VehicleFacts.Rolling) && read.Get(Bench, rig) is { } bench ? bench.Rolling : OfPart(read, rig.Vehicle, VehicleFacts.Rolling, rig.VehicleAxles));
 
     /// <summary>Rolling of the whole on the rig's surface.</summary>
     public static Computation<RigStudy, Rolling> Rolling { get; } = new("rolling of the combination", (read, rig) => On(read, rig, read.WordIfKnown(rig.Rig, RigFacts.Surface)));

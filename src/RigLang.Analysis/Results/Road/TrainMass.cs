@@ -18,10 +18,10 @@ internal static class TrainMass
         var isCarried = rig.VehicleAxles.Length == 2;
         foreach (var axle in rig.VehicleAxles)
         {
-            isCarried &= axle.Axle.Find(AxleFacts.Vehicle.Carries!) is not null;
+            isCarried &= read.IsWritten(axle.Axle, AxleFacts.Vehicle.Carries!);
         }
 
-        if (!isCarried && rig.Vehicle.Find(VehicleFacts.Mass) is not null)
+        if (!isCarried && read.IsWritten(rig.Vehicle, VehicleFacts.Mass))
         {
             return read.Quantity(rig.Vehicle, VehicleFacts.Mass);
         }

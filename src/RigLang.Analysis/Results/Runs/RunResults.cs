@@ -70,7 +70,7 @@ public static class RunResults
     public static ResultDeclaration<RunStudy> WallShare { get; } = Set.Add(
         "post-to-battery", QuantityKinds.Ratio, "Post to battery", "of what the post's meter said, how much the battery gave again",
         "run-energy ÷ used-wall", Definition,
-        (read, run) => run.Block.Find(RunFacts.UsedWall) is null || Drives.Battery(run.Rig) is null
+        (read, run) => !read.IsWritten(run.Block, RunFacts.UsedWall) || Drives.Battery(run.Rig) is null
             ? read.NotApplicable()
             : read.Get(EnergyUsed, run) / read.Quantity(run.Block, RunFacts.UsedWall));
 
@@ -99,7 +99,7 @@ public static class RunResults
             return used;
         }
 
-        if (run.Block.Find(RunFacts.ChargeBefore) is null || run.Block.Find(RunFacts.ChargeAfter) is null)
+        if (!read.IsWritten(run.Block, RunFacts.ChargeBefore) || !read.IsWritten(run.Block, RunFacts.ChargeAfter))
         {
             read.Need(run.Block, RunFacts.Used);
             return double.NaN;

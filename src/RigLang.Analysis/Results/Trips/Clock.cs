@@ -48,7 +48,7 @@ public static class Clock
     private static double ChargingInAll(Tracking.Reader read, StopSubject stop)
     {
         var uncoupling = read.QuantityIfKnown(stop.Block, StopFacts.Uncouple) ?? 0;
-        if (Road.Drives.Battery(stop.Trip.Rig) is null || stop.Block.Find(StopFacts.Charger) is null)
+        if (Road.Drives.Battery(stop.Trip.Rig) is null || !read.IsWritten(stop.Block, StopFacts.Charger))
         {
             return uncoupling;
         }

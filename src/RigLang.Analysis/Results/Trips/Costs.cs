@@ -17,7 +17,7 @@ public static class Costs
     /// <summary>Of a stop, by the energy that the post delivers or the fuel bought. Doesn't apply without a price, or where nothing of that sort is bought.</summary>
     public static Computation<StopSubject, Cost> OfStop { get; } = new("cost of the stop", (read, stop) =>
     {
-        if (read.LineIfWritten(stop.Block, StopFacts.Price) is null || PriceOf(stop) is not { } price)
+        if (!read.IsWritten(stop.Block, StopFacts.Price) || PriceOf(stop) is not { } price)
         {
             read.NotApplicable();
             return default;

@@ -60,7 +60,7 @@ internal static class Driving
     public static Computation<LegSubject, double> Wish { get; } = new("wished speed", (read, leg) =>
     {
         var own = read.QuantityIfKnown(leg.Leg, LegFacts.Journey.Speed);
-        if (own is null && leg.Leg.Find(LegFacts.Journey.Speed) is not null)
+        if (own is null && read.IsWritten(leg.Leg, LegFacts.Journey.Speed))
         {
             // Asked for with a question mark: the rig's usual speed stands in until there is an answer.
             read.StandIn(leg.Leg, LegFacts.Journey.Speed);
