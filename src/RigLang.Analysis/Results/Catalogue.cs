@@ -17,7 +17,7 @@ public static class Catalogue
     public static IReadOnlyList<IResult> Results { get; } =
     [
         .. RatingResults.Set.All, .. LoadResults.Set.All, .. CargoResults.Set.All, .. RatioResults.Set.All, .. HitchResults.Set.All, .. TyreUseResult.Set.All,
-        .. RoadResults.Set.All, .. StabilityResults.Set.All,
+        .. RoadResults.Set.All, .. StabilityResults.Set.All, .. RolloverResults.Set.All,
         .. AxleResults.Set.All, .. TyreResults.Set.All,
         .. TripResults.Set.All, .. LegResults.Set.All, .. LegHandling.Set.All, .. StopResults.Set.All,
         .. RunResults.Set.All, .. RunSetResults.Set.All,

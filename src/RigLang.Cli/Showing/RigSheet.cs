@@ -22,6 +22,7 @@ internal static class RigSheet
         ("Hitch and level", HitchResults.Set.All),
         ("On the road", RoadResults.Set.All),
         ("Keeping straight", StabilityResults.Set.All),
+        ("Tipping", RolloverResults.Set.All),
     ]);
 
     public static IEnumerable<Section> Sections(RigStudy rig, UnitChoice units)

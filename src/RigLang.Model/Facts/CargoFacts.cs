@@ -26,7 +26,8 @@ public sealed class CargoFacts
                 new Slot("left", new QuantityForm([Q.Length]), "left", IsOptional: true),
                 new Slot("right", new QuantityForm([Q.Length]), "right", IsOptional: true),
                 new Slot("roof", new ChoiceForm(["roof"]), "on", IsOptional: true)),
-            "driver 84 kg at 1.42 m behind front-axle", "a thing or a person, with its place", key: ["name"]);
+            "driver 84 kg at 1.42 m behind front-axle", "a thing or a person, with its place",
+            otherwise: "where no `high` is said: as high as the mass centre of the vehicle or trailer it is in (our choice)", key: ["name"]);
         Fill = block.Fact(
             "fill",
             Signature.Of(

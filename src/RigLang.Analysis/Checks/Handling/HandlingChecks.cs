@@ -9,7 +9,7 @@ public static class HandlingChecks
     public static ImmutableArray<PracticeCheck> OfPractice { get; } =
     [
         new TongueBelowUsual(), new TongueAboveUsual(), new OverhangLong(), new TrailerHeavy(), new BallOffLevel(),
-        new DampingLow(), new NearRating(), new FrontAxleLight(),
+        new DampingLow(), new NearRating(), new FrontAxleLight(), new TipsEasily(),
     ];
 
     public static ImmutableArray<Check> All { get; } = [.. OfPractice, new OutsidePractice(), new OutsidePracticeOnTrip(), new UnstableAtSpeed(), new UnstableOnLeg(), new SteadyByFriction()];

@@ -37,6 +37,15 @@ internal static class Cargo
     public static Computation<RigStudy, double> OnRoof { get; } = new(
         "on the roof", (read, rig) => LoadBlocks(rig, "vehicle").SelectMany(block => Items(rig, read, block)).Where(item => item.Values.ContainsKey("roof")).Sum(MassOf));
 
+    /// <summary>Of that, what has no height of its own written, kg.</summary>
+    public static Computation<RigStudy, double> OnRoofUnmeasured { get; } = new(
+        "on the roof, height not said",
+        (read, rig) => LoadBlocks(rig, "vehicle").SelectMany(block => Items(rig, read, block)).Where(item => item.Values.ContainsKey("roof") && item.MeasureOf("high") is null).Sum(MassOf));
+
+    /// <summary>The blocks of the loads with items of which nobody says how high they lie, those on the roof left out.</summary>
+    public static IEnumerable<Block> WithoutHeight(RigStudy rig, string carrier) =>
+        LoadBlocks(rig, carrier).Where(block => block.All(CargoFacts.Load.Item).Any(item => item.IsComplete && item.MeasureOf("high") is null && !item.Values.ContainsKey("roof")));
+
     /// <summary>What the loads and full tanks put on the trailer, kg, as a placard counts cargo.</summary>
     public static Computation<RigStudy, double> TrailerCargo { get; } = new(
         "trailer cargo", (read, rig) => read.Get(OnTrailer, rig).Sum(item => item.Mass));
