@@ -96,13 +96,74 @@ public sealed class TripTests
     {
         PlanRequest request = Request([120, 120], [Curve, null]);
         DayPlan free = DayPlanner.Plan(request);
-        DayPlan waits = DayPlanner.Plan(request with { Stops = [request.Stops[0] with { Opens = 9000, Pause = 600 }, request.Stops[1]] });
+        DayPlan waits = DayPlanner.Plan(request with { Stops = [request.Stops[0] with { Opening = new DailyWindow(9000, 30_000), Pause = 600 }, request.Stops[1]] });
         waits.Arrival.Should().BeGreaterThan(free.Arrival);
-        waits.Legs[1].Leave.Should().BeGreaterThan(9000);
+        waits.Legs[0].Charging!.From.Should().Be(9000);
+        waits.Legs[1].Leave.Should().Be(waits.Legs[0].Charging!.To);
         DayPlan night = DayPlanner.Plan(request with { Stops = [request.Stops[0] with { NotBefore = 60_000 }, request.Stops[1]] });
         night.Legs[1].Leave.Should().Be(60_000);
-        DayPlanner.Plan(request with { Stops = [request.Stops[0], request.Stops[1] with { ArriveBy = 3600 }] }).Outcome.Should().Be(PlanOutcome.OutOfTime);
-        DayPlanner.Plan(request with { Stops = [request.Stops[0] with { Closes = 100 }, request.Stops[1]] }).Outcome.Should().Be(PlanOutcome.OutOfEnergy);
+        DayPlan late = DayPlanner.Plan(request with { Stops = [request.Stops[0], request.Stops[1] with { ArriveBy = free.Arrival - 600 }] });
+        late.Outcome.Should().Be(PlanOutcome.OutOfTime);
+        late.Lateness.Should().BeApproximately(600, 1, "the fastest plan is as much too late");
+        DayPlanner.Plan(request with { Stops = [request.Stops[0] with { Opening = new DailyWindow(0, 100) }, request.Stops[1]] })
+            .Outcome.Should().Be(PlanOutcome.OutOfEnergy, "in so short a time too little is charged");
+    }
+
+    [Fact]
+    public void Who_comes_after_closing_charges_the_next_morning()
+    {
+        PlanRequest request = Request([120, 120], [Curve, null]);
+        DayPlan plan = DayPlanner.Plan(request with { Stops = [request.Stops[0] with { Opening = new DailyWindow(-3600, 3600 + 1800) }, request.Stops[1]] });
+        plan.Legs[0].Charging!.From.Should().Be(86_400 - 3600);
+    }
+
+    [Fact]
+    public void A_leg_that_would_end_after_the_hours_for_driving_waits_for_the_next_day()
+    {
+        PlanRequest request = Request([80, 80], [null, null], Drive with { DriveEfficiency = 1 }, [20]);
+        double leg = 80_000 / 20.0;
+        var hours = new DailyWindow(0, 1.5 * leg);
+        DayPlan plan = DayPlanner.Plan(request with { Hours = [hours, hours], Reserve = 0 });
+        plan.Legs[1].Leave.Should().Be(86_400);
+        plan.Arrival.Should().Be(86_400 + leg);
+        DayPlan none = DayPlanner.Plan(request with { Hours = [hours, new DailyWindow(0, leg - 500)], Reserve = 0 });
+        (none.Outcome, none.BreakingLeg).Should().Be((PlanOutcome.OutOfTime, 1));
+        none.Lateness.Should().BeApproximately(500, 1e-6);
+    }
+
+    [Theory]
+    [InlineData(100, 50, 0, 10, 100)]
+    [InlineData(100, 50, 120, 10, 120)]
+    [InlineData(100, 50, 140, 10, 140)]
+    [InlineData(100, 50, 141, 10, 86_500)]
+    [InlineData(-86_300, 50, 120, 10, 120)]
+    [InlineData(80_000, 20_000, 90_000, 5_000, 90_000)]
+    [InlineData(100, 50, 120, 51, double.PositiveInfinity)]
+    [InlineData(100, 86_400, 120, 1e6, 120)]
+    public void Hours_of_the_day_come_again_each_day(double opens, double length, double from, double duration, double start) =>
+        new DailyWindow(opens, length).Start(from, duration).Should().Be(start);
+
+    [Fact]
+    public void Of_two_posts_the_one_that_is_done_earlier_is_taken()
+    {
+        PlanRequest request = Request([120, 120], [Curve, null]);
+        DayPlan Among(params PlanPost[] posts) => DayPlanner.Plan(request with { Stops = [request.Stops[0] with { Posts = posts }, request.Stops[1]] });
+        // Uncoupling for the strong post takes longer than the weak one needs for the little that is wanted.
+        var (strong, weak, slow) = (new PlanPost(Curve, 1500), new PlanPost(Curve.LimitedTo(75e3), 0), new PlanPost(Curve.LimitedTo(11e3), 0));
+        Among(strong, weak).Legs[0].Charging!.Post.Should().Be(1);
+        Among(strong, slow).Legs[0].Charging!.Post.Should().Be(0);
+        Among(strong, weak).Arrival.Should().BeLessThanOrEqualTo(Math.Min(Among(strong).Arrival, Among(weak).Arrival));
+    }
+
+    [Fact]
+    public void A_pass_on_the_way_must_be_reached_too()
+    {
+        PlanRequest request = Request([80], [null], Drive, [20]);
+        LegChoice over = request.Legs[0][0];
+        DayPlanner.Plan(request with { Legs = [[over with { Deepest = 0.94 * Capacity }]] }).Outcome.Should().Be(PlanOutcome.Found);
+        DayPlan tooHigh = DayPlanner.Plan(request with { Legs = [[over with { Deepest = Capacity }]] });
+        tooHigh.Outcome.Should().Be(PlanOutcome.OutOfEnergy);
+        tooHigh.Shortage.Should().BeApproximately(0.05 * Capacity, 1);
     }
 
     [Property(MaxTest = 20)]
@@ -153,7 +214,7 @@ public sealed class TripTests
         double[] speeds = [.. Enumerable.Range(0, 61).Select(i => 20 + (0.4 * i))];
         double best = PaceOptimum.FastestSpeed(0.85, 100e3, 1000, 1.2, 2.2);
         PlanRequest request = Request([.. Enumerable.Repeat(40.0, 12)], [.. Enumerable.Repeat<ChargingCurve?>(ChargingCurve.Level(100e3), 11), null], Drive, speeds);
-        request = request with { Steps = 2000, Stops = [.. request.Stops.Select(stop => stop with { Overhead = 0 })] };
+        request = request with { Steps = 2000, Stops = [.. request.Stops.Select(stop => stop with { Posts = [.. stop.Posts.Select(post => post with { Overhead = 0 })] })] };
         DayPlan plan = DayPlanner.Plan(request);
         // The first legs live on the charge brought along; the middle ones pay for theirs.
         plan.Legs.Skip(4).Average(leg => leg.Choice.Speed).Should().BeApproximately(best, 1.5);
@@ -175,7 +236,7 @@ public sealed class TripTests
     private static PlanRequest Request(double[] kilometres, ChargingCurve?[] chargers, BatteryDrive drive, double[] speeds) => new()
     {
         Capacity = Capacity, StartCharge = 0.95, Reserve = 0.10, Legs = [.. kilometres.Select(distance => Choices(distance, drive, speeds))],
-        Stops = [.. chargers.Select(curve => new PlanStop { Charger = curve, Overhead = 300 })],
+        Stops = [.. chargers.Select(curve => new PlanStop { Posts = curve is null ? [] : [new PlanPost(curve, 300)] })],
     };
 
     private static IReadOnlyList<LegChoice> Choices(double kilometres) => Choices(kilometres, Drive, [20, 21, 22, 23, 24, 25]);

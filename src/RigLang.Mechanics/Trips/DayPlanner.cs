@@ -3,25 +3,27 @@ using static RigLang.Mechanics.Domain;
 namespace RigLang.Mechanics;
 
 /// <summary>
-/// The fastest way to do the day: how fast to drive each leg and how far to charge at each stop, by a dynamic programme over the state of charge. For each
-/// place and each step of charge the
-/// earliest time is kept; earlier is never worse, so opening times and waits are met exactly. Charge on arrival is rounded down to a step: a plan is
-/// never too bold, and more steps only make it better. Times and charges of the answer are computed again without rounding.
+/// The fastest way to do the day: how fast to drive each leg, at which post and how far to charge at each stop, by a dynamic programme over the state of
+/// charge. For each place and each step of charge the earliest time is kept; earlier is never worse, so opening times, nights and waits are met exactly. Charge
+/// on arrival is rounded down to a step: a plan is never too bold, and more steps only make it better. Times and charges of the answer are computed again
+/// without rounding.
 /// </summary>
 public static class DayPlanner
 {
+    /// <summary>A hair of charge, for what is met exactly but for rounding.</summary>
+    private const double Hair = 1e-12;
+
     public static DayPlan Plan(PlanRequest request)
     {
-        var none = new DayPlan(PlanOutcome.NotComputable, [], -1, double.NaN);
         double start = Within(request.StartCharge, 0, 1) + (0 * (Positive(request.Capacity) + Within(request.Reserve, 0, 1) + Within(request.Goal, 0, 1)));
-        bool stopsKnown = request.Stops.All(stop => !double.IsNaN(NotNegative(stop.Overhead) + NotNegative(stop.Pause))
-            && !double.IsNaN(stop.NotBefore) && !double.IsNaN(stop.Opens) && !double.IsNaN(stop.Closes) && !double.IsNaN(stop.ArriveBy));
-        bool legsKnown = request.Legs.Count > 0 && request.Legs.Count == request.Stops.Count && request.Legs.All(leg => leg.Any(IsUsable));
-        if (double.IsNaN(start) || !stopsKnown || !legsKnown)
-            return none;
+        int count = request.Legs.Count;
+        bool legsKnown = count > 0 && count == request.Stops.Count && request.Legs.All(leg => leg.Any(IsUsable));
+        bool timesKnown = request.Stops.All(stop => stop.IsKnown) && request.Hours.All(hours => hours.IsKnown) && (request.Hours.Count == 0 || request.Hours.Count == count);
+        if (double.IsNaN(start) || !legsKnown || !timesKnown)
+            return new DayPlan(PlanOutcome.NotComputable, [], -1, double.NaN, double.NaN);
         var search = new Search(request);
         search.Start(start);
-        for (int leg = 0; leg < request.Legs.Count; leg++)
+        for (int leg = 0; leg < count; leg++)
         {
             if (search.Drive(leg) is { } failure)
                 return failure;
@@ -31,7 +33,7 @@ public static class DayPlanner
         return search.Finish();
     }
 
-    internal static bool IsUsable(LegChoice choice) => choice.Time > 0 && double.IsFinite(choice.Time) && double.IsFinite(choice.Energy);
+    internal static bool IsUsable(LegChoice choice) => choice.Time > 0 && double.IsFinite(choice.Time) && double.IsFinite(choice.Energy) && double.IsFinite(choice.Deepest);
 
     private sealed class Search
     {
@@ -57,22 +59,30 @@ public static class DayPlanner
         {
             Label[] from = _departures[leg], to = _arrivals[leg] = Empty();
             IReadOnlyList<LegChoice> choices = _request.Legs[leg];
+            DailyWindow hours = HoursOf(leg);
             double least = leg == _request.Legs.Count - 1 ? Math.Max(_request.Reserve, _request.Goal) : _request.Reserve, latest = _request.Stops[leg].ArriveBy;
-            double most = double.NegativeInfinity;
-            for (int step = 0; step <= _steps; step++)
+            double lacking = double.PositiveInfinity, late = double.PositiveInfinity;
+            for (int i = 0; i < choices.Count; i++)
             {
-                if (!double.IsFinite(from[step].Time))
+                if (!IsUsable(choices[i]))
                     continue;
-                for (int i = 0; i < choices.Count; i++)
+                double taken = choices[i].Energy / _request.Capacity, wanted = Math.Max(least + taken, choices[i].Deepest / _request.Capacity);
+                for (int step = 0; step <= _steps; step++)
                 {
-                    double charge = Math.Min(1, ((double)step / _steps) - (choices[i].Energy / _request.Capacity));
-                    if (!IsUsable(choices[i]))
+                    double charge = (double)step / _steps;
+                    if (!double.IsFinite(from[step].Time))
                         continue;
-                    most = Math.Max(most, charge);
-                    double time = from[step].Time + choices[i].Time;
-                    if (charge < least - 1e-12 || time > latest)
+                    lacking = Math.Min(lacking, wanted - charge);
+                    if (charge < wanted - Hair)
                         continue;
-                    ref Label label = ref to[Down(charge)];
+                    double time = hours.Start(from[step].Time, choices[i].Time) + choices[i].Time;
+                    if (!(time <= latest) || double.IsInfinity(time))
+                    {
+                        late = Math.Min(late, double.IsInfinity(time) ? choices[i].Time - hours.Length : time - latest);
+                        continue;
+                    }
+
+                    ref Label label = ref to[Down(Math.Min(1, charge - taken))];
                     if (time < label.Time)
                         label = new Label(time, step, i);
                 }
@@ -80,9 +90,9 @@ public static class DayPlanner
 
             if (Array.Exists(to, label => double.IsFinite(label.Time)))
                 return null;
-            return most < least - 1e-12
-                ? new DayPlan(PlanOutcome.OutOfEnergy, [], leg, (least - most) * _request.Capacity)
-                : new DayPlan(PlanOutcome.OutOfTime, [], leg, double.NaN);
+            return double.IsInfinity(late)
+                ? new DayPlan(PlanOutcome.OutOfEnergy, [], leg, lacking * _request.Capacity, double.NaN)
+                : new DayPlan(PlanOutcome.OutOfTime, [], leg, double.NaN, late);
         }
 
         public void Stop(int leg)
@@ -95,8 +105,11 @@ public static class DayPlanner
                     to[step] = new Label(Math.Max(from[step].Time + stop.Pause, stop.NotBefore), step, -1);
             }
 
-            if (stop.Charger is { IsComputable: true } curve && leg < _request.Legs.Count - 1)
-                Charge(stop, curve, from, to);
+            for (int post = 0; post < stop.Posts.Count && leg < _request.Legs.Count - 1; post++)
+            {
+                if (stop.Posts[post].Curve.IsComputable)
+                    Charge(stop, post, from, to);
+            }
         }
 
         public DayPlan Finish()
@@ -109,22 +122,23 @@ public static class DayPlanner
                     step = i;
             }
 
-            var choices = new int[_arrivals.Length];
-            var targets = new int[_arrivals.Length];
-            for (int leg = _arrivals.Length - 1; leg >= 0; leg--)
+            int count = _arrivals.Length;
+            int[] choices = new int[count], targets = new int[count], posts = new int[count];
+            for (int leg = count - 1; leg >= 0; leg--)
             {
                 Label arrival = _arrivals[leg][step];
                 choices[leg] = arrival.Choice;
                 Label departure = _departures[leg][arrival.From];
                 if (leg > 0)
-                    targets[leg - 1] = departure.From == arrival.From ? -1 : arrival.From;
+                    (targets[leg - 1], posts[leg - 1]) = (arrival.From, departure.Choice);
                 step = departure.From;
             }
 
-            return Replay(choices, targets);
+            posts[count - 1] = -1;
+            return Replay(choices, targets, posts);
         }
 
-        private DayPlan Replay(int[] choices, int[] targets)
+        private DayPlan Replay(int[] choices, int[] targets, int[] posts)
         {
             var legs = new PlannedLeg[choices.Length];
             double time = 0, charge = _request.StartCharge;
@@ -132,42 +146,50 @@ public static class DayPlanner
             {
                 LegChoice choice = _request.Legs[leg][choices[leg]];
                 PlanStop stop = _request.Stops[leg];
-                double arrive = time + choice.Time, arrival = Math.Min(1, charge - (choice.Energy / _request.Capacity));
-                double target = leg < choices.Length - 1 && targets[leg] > 0 ? (double)targets[leg] / _steps : -1;
-                double leave = Math.Max(arrive + stop.Pause, stop.NotBefore);
-                double left = Math.Max(arrival, target);
-                if (target > arrival)
-                    leave = Math.Max(leave, Math.Max(arrive + stop.Overhead, stop.Opens) + stop.Charger!.Time(_request.Capacity, arrival, target));
-                legs[leg] = new PlannedLeg(choice, time, arrive, arrival, left);
-                (time, charge) = (leave, left);
+                double leave = HoursOf(leg).Start(time, choice.Time), arrive = leave + choice.Time, arrival = Math.Min(1, charge - (choice.Energy / _request.Capacity));
+                double next = Math.Max(arrive + stop.Pause, stop.NotBefore), target = (double)targets[leg] / _steps;
+                PlannedCharge? charging = null;
+                if (posts[leg] >= 0 && target > arrival)
+                {
+                    PlanPost post = stop.Posts[posts[leg]];
+                    double duration = post.Curve.Time(_request.Capacity, arrival, target), on = stop.Opening.Start(arrive + post.Overhead, duration);
+                    charging = new PlannedCharge(posts[leg], on, on + duration);
+                    next = Math.Max(next, on + duration);
+                }
+
+                double left = charging is null ? arrival : target;
+                legs[leg] = new PlannedLeg(choice, leave, arrive, arrival, left, charging);
+                (time, charge) = (next, left);
             }
 
-            return new DayPlan(PlanOutcome.Found, legs, -1, double.NaN);
+            return new DayPlan(PlanOutcome.Found, legs, -1, double.NaN, double.NaN);
         }
 
-        private void Charge(PlanStop stop, ChargingCurve curve, Label[] from, Label[] to)
+        private void Charge(PlanStop stop, int post, Label[] from, Label[] to)
         {
             // Time to each step from empty; between two steps it is the difference.
             double[] reach = new double[_steps + 1];
             for (int step = 1; step <= _steps; step++)
-                reach[step] = reach[step - 1] + curve.Time(_request.Capacity, (step - 1.0) / _steps, (double)step / _steps);
+                reach[step] = reach[step - 1] + stop.Posts[post].Curve.Time(_request.Capacity, (step - 1.0) / _steps, (double)step / _steps);
             for (int step = 0; step < _steps; step++)
             {
                 if (!double.IsFinite(from[step].Time))
                     continue;
-                double begin = Math.Max(from[step].Time + stop.Overhead, stop.Opens), earliest = Math.Max(from[step].Time + stop.Pause, stop.NotBefore);
+                double begin = from[step].Time + stop.Posts[post].Overhead, earliest = Math.Max(from[step].Time + stop.Pause, stop.NotBefore);
                 for (int target = step + 1; target <= _steps; target++)
                 {
-                    double end = begin + reach[target] - reach[step];
-                    // A charge that is never reached is NaN and ends it as a closing charger does.
-                    if (!(end <= stop.Closes))
+                    double duration = reach[target] - reach[step], end = stop.Opening.Start(begin, duration) + duration;
+                    // A charge that is never reached is NaN and ends it, as hours that are too short do.
+                    if (!double.IsFinite(end))
                         break;
                     double time = Math.Max(end, earliest);
                     if (time < to[target].Time)
-                        to[target] = new Label(time, step, -1);
+                        to[target] = new Label(time, step, post);
                 }
             }
         }
+
+        private DailyWindow HoursOf(int leg) => _request.Hours.Count == 0 ? DailyWindow.Always : _request.Hours[leg];
 
         private Label[] Empty()
         {
@@ -179,6 +201,6 @@ public static class DayPlanner
         private int Down(double charge) => Math.Clamp((int)Math.Floor((charge * _steps) + 1e-9), 0, _steps);
     }
 
-    /// <summary>Earliest time with a charge, where it came from, and how.</summary>
+    /// <summary>Earliest time with a charge, where it came from, and how: the choice of the leg, or the post; −1 for no charging.</summary>
     private readonly record struct Label(double Time, int From, int Choice);
 }

@@ -4,16 +4,22 @@ namespace RigLang.Mechanics;
 /// <param name="Speed">What it is driven at, m/s; only carried along.</param>
 /// <param name="Time">s, above zero.</param>
 /// <param name="Energy">Out of the battery, J; negative if the leg charges it.</param>
-public readonly record struct LegChoice(double Speed, double Time, double Energy);
+/// <param name="Deepest">Most that is out of the battery anywhere on the way, J: on a pass more than at the end. What is less than <paramref name="Energy"/> says nothing.</param>
+public readonly record struct LegChoice(double Speed, double Time, double Energy, double Deepest = 0);
+
+/// <summary>A post at which a stop can charge.</summary>
+/// <param name="Curve">Charging power into the battery.</param>
+/// <param name="Overhead">Time that charging costs besides itself (uncouple, plug, pay), s, zero or above.</param>
+public sealed record PlanPost(ChargingCurve Curve, double Overhead);
 
 /// <summary>A stop between legs. Times count in s from the start of the day.</summary>
 public sealed record PlanStop
 {
-    /// <summary>Charging power into the battery; null without a charger.</summary>
-    public ChargingCurve? Charger { get; init; }
+    /// <summary>The posts to choose from; none without a charger.</summary>
+    public IReadOnlyList<PlanPost> Posts { get; init; } = [];
 
-    /// <summary>Time that charging costs besides itself (uncouple, plug, pay), s.</summary>
-    public double Overhead { get; init; }
+    /// <summary>When charging is possible; from the first minute on the plug to the last.</summary>
+    public DailyWindow Opening { get; init; } = DailyWindow.Always;
 
     /// <summary>Least length of the stop, s.</summary>
     public double Pause { get; init; }
@@ -21,14 +27,11 @@ public sealed record PlanStop
     /// <summary>Leaving no earlier than this.</summary>
     public double NotBefore { get; init; } = double.NegativeInfinity;
 
-    /// <summary>Charging starts no earlier than this.</summary>
-    public double Opens { get; init; } = double.NegativeInfinity;
-
-    /// <summary>Charging ends no later than this.</summary>
-    public double Closes { get; init; } = double.PositiveInfinity;
-
     /// <summary>Arriving no later than this.</summary>
     public double ArriveBy { get; init; } = double.PositiveInfinity;
+
+    internal bool IsKnown => !double.IsNaN(Domain.NotNegative(Pause)) && !double.IsNaN(NotBefore) && !double.IsNaN(ArriveBy) && Opening.IsKnown
+        && Posts.All(post => !double.IsNaN(Domain.NotNegative(post.Overhead)));
 }
 
 /// <summary>A day's drive to be planned.</summary>
@@ -52,6 +55,9 @@ public sealed record PlanRequest
     /// <summary>The stop after each leg, as many as legs; the last is the end.</summary>
     public required IReadOnlyList<PlanStop> Stops { get; init; }
 
+    /// <summary>When each leg may be driven, from its start to its end, as many as legs; empty for any time. Who comes too late stays until the next day.</summary>
+    public IReadOnlyList<DailyWindow> Hours { get; init; } = [];
+
     /// <summary>Steps of the state of charge between empty and full, 10 to 5000.</summary>
     public int Steps { get; init; } = 1000;
 }
@@ -62,7 +68,14 @@ public sealed record PlanRequest
 /// <param name="Arrive">Arriving, s from the start.</param>
 /// <param name="ArrivalCharge">State of charge on arrival.</param>
 /// <param name="DepartureCharge">State of charge when leaving that place again.</param>
-public readonly record struct PlannedLeg(LegChoice Choice, double Leave, double Arrive, double ArrivalCharge, double DepartureCharge);
+/// <param name="Charging">What is charged there; null for nothing.</param>
+public readonly record struct PlannedLeg(LegChoice Choice, double Leave, double Arrive, double ArrivalCharge, double DepartureCharge, PlannedCharge? Charging);
+
+/// <summary>Charging of a plan.</summary>
+/// <param name="Post">Number of the post at the stop, from 0.</param>
+/// <param name="From">When the power comes on, s from the start.</param>
+/// <param name="To">When it goes off.</param>
+public sealed record PlannedCharge(int Post, double From, double To);
 
 /// <summary>How planning ended.</summary>
 public enum PlanOutcome
@@ -84,7 +97,8 @@ public enum PlanOutcome
 /// <param name="Legs">The legs; empty without a plan.</param>
 /// <param name="BreakingLeg">Number of the leg (from 0) that breaks every plan; −1 otherwise.</param>
 /// <param name="Shortage">Energy that is missing there at least, J; NaN if time is missing, or with a plan.</param>
-public sealed record DayPlan(PlanOutcome Outcome, IReadOnlyList<PlannedLeg> Legs, int BreakingLeg, double Shortage)
+/// <param name="Lateness">Time that is missing there at least, s; NaN if energy is missing, or with a plan.</param>
+public sealed record DayPlan(PlanOutcome Outcome, IReadOnlyList<PlannedLeg> Legs, int BreakingLeg, double Shortage, double Lateness)
 {
     /// <summary>Arrival at the end, s from the start; NaN without a plan.</summary>
     public double Arrival => Legs.Count > 0 ? Legs[^1].Arrive : double.NaN;
