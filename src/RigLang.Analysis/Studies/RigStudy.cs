@@ -14,32 +14,33 @@ public sealed class RigStudy : Study, ISubject
     private readonly ConcurrentDictionary<double, RigStudy> atSpeed = new();
 
     public RigStudy(RigParts parts)
-        : this(parts, new Dictionary<(Block, FactDeclaration), double>())
+        : this(parts, null, null)
     {
     }
 
-    private RigStudy(RigParts parts, IReadOnlyDictionary<(Block, FactDeclaration), double> overrides)
+    private RigStudy(RigParts parts, RigStudy? original, Variation? variation)
+        : base(original, variation)
     {
         Parts = parts;
-        Overrides = overrides;
-        Vehicle = parts.Vehicle?.Block ?? Empty(VehicleFacts.Block, "vehicle");
-        Trailer = parts.Trailer?.Block ?? Empty(TrailerFacts.Block, "trailer");
-        Hitch = parts.Hitch?.Block ?? Empty(HitchFacts.Block, "hitch");
-        practice = new Lazy<Practice>(() => Practice.Of(parts.Practice));
+        Vehicle = parts.Vehicle?.Block ?? original?.Vehicle ?? Empty(VehicleFacts.Block, "vehicle");
+        Trailer = parts.Trailer?.Block ?? original?.Trailer ?? Empty(TrailerFacts.Block, "trailer");
+        Hitch = parts.Hitch?.Block ?? original?.Hitch ?? Empty(HitchFacts.Block, "hitch");
+        practice = original?.practice ?? new Lazy<Practice>(() => Practice.Of(parts.Practice));
         VehicleAxles = AxlesOf(Vehicle, AxleFacts.Vehicle, isTrailer: false);
         TrailerAxles = AxlesOf(Trailer, AxleFacts.Trailer, isTrailer: true);
     }
 
     public RigParts Parts { get; }
 
-    public override IReadOnlyDictionary<(Block, FactDeclaration), double> Overrides { get; }
+    public override RigStudy With(Variation variation) => new(Parts, this, variation);
 
     /// <summary>The same rig with another value (SI) for one fact.</summary>
-    public RigStudy With(Block block, FactDeclaration fact, double value) =>
-        new(Parts, new Dictionary<(Block, FactDeclaration), double>(Overrides) { [(block, fact)] = value });
+    public RigStudy With(Block block, FactDeclaration fact, double value) => With(Variation.Of(FactRef.Of(block, fact), value));
 
     /// <summary>The same rig at another speed (m/s). Kept, since several checks and cards ask for the same one.</summary>
     public RigStudy AtSpeed(double speed) => atSpeed.GetOrAdd(speed, other => With(Rig, RigFacts.Speed, other));
+
+    private protected override IEnumerable<ISubject> ListSubjects() => [this, .. VehicleAxles, .. TrailerAxles];
 
     public string Title => $"rig {Parts.Rig.Name}";
 

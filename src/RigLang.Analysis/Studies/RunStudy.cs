@@ -9,11 +9,23 @@ using RigLang.Model.Tracks;
 namespace RigLang.Analysis.Studies;
 
 /// <summary>One logged drive with the rig as it was loaded that day.</summary>
-/// <param name="parts">What the run names, its rig found.</param>
-/// <param name="rig">The study of that rig.</param>
-public sealed class RunStudy(RunParts parts, RigStudy rig) : Study, ISubject
+public sealed class RunStudy : Study, ISubject
 {
-    public RunParts Parts { get; } = parts;
+    /// <param name="parts">What the run names, its rig found.</param>
+    /// <param name="rig">The study of that rig.</param>
+    public RunStudy(RunParts parts, RigStudy rig)
+        : this(parts, rig, null, null)
+    {
+    }
+
+    private RunStudy(RunParts parts, RigStudy rig, RunStudy? original, Variation? variation)
+        : base(original, variation)
+    {
+        Parts = parts;
+        Rig = rig;
+    }
+
+    public RunParts Parts { get; }
 
     public string Title => $"run {Parts.Run.Name}";
 
@@ -21,7 +33,7 @@ public sealed class RunStudy(RunParts parts, RigStudy rig) : Study, ISubject
 
     public Block Block => Parts.Run.Block;
 
-    public RigStudy Rig { get; } = rig;
+    public RigStudy Rig { get; }
 
     /// <summary>The track that the run names; null where it names none, or it can't be read.</summary>
     public Track? Track => Parts.Gpx?.Reading.Track;
@@ -32,6 +44,12 @@ public sealed class RunStudy(RunParts parts, RigStudy rig) : Study, ISubject
     public RunStudy With(Block block, FactDeclaration fact, double value) => new(Parts, Rig.With(block, fact, value));
 
     public override IReadOnlyDictionary<FactDeclaration, Assumption> Assumptions => Rig.Assumptions;
+
+    public override RunStudy With(Variation variation) => new(Parts, Rig.With(variation), this, variation);
+
+    public override IEnumerable<Study> Inner => [Rig];
+
+    private protected override IEnumerable<ISubject> ListSubjects() => [this];
 }
 
 /// <summary>What the run names, looked up.</summary>

@@ -16,6 +16,12 @@ public sealed class TripStudy : Study, ISubject
 
     /// <param name="rig">The study of the rig of the parts.</param>
     public TripStudy(TripParts parts, RigStudy rig)
+        : this(parts, rig, null, null)
+    {
+    }
+
+    private TripStudy(TripParts parts, RigStudy rig, TripStudy? original, Variation? variation)
+        : base(original, variation)
     {
         Parts = parts;
         Rig = rig;
@@ -37,6 +43,10 @@ public sealed class TripStudy : Study, ISubject
 
     public override IReadOnlyDictionary<FactDeclaration, Assumption> Assumptions => Rig.Assumptions;
 
+    public override TripStudy With(Variation variation) => new(Parts, Rig.With(variation), this, variation);
+
+    public override IEnumerable<Study> Inner => [Rig];
+
     /// <summary>What is done at the places, in the order of their legs.</summary>
     public IEnumerable<StopSubject> Stops => Legs.Select(leg => leg.Stop).OfType<StopSubject>();
 
@@ -55,6 +65,8 @@ public sealed class TripStudy : Study, ISubject
             Compute(computation, Legs[next]);
         }
     }
+
+    private protected override IEnumerable<ISubject> ListSubjects() => [this, .. Legs, .. Stops];
 
     /// <summary>A stop belongs to the leg whose name it repeats; where it stands is for a check.</summary>
     private IEnumerable<LegSubject> MakeLegs()

@@ -10,10 +10,21 @@ namespace RigLang.Analysis.Studies;
 /// <summary>A visit to the scale with the rig as it was loaded that day.</summary>
 public sealed class WeighingStudy : Study, ISubject
 {
+    private readonly RigStudy whole;
+
     public WeighingStudy(WeighingParts parts)
     {
         Parts = parts;
+        whole = new RigStudy(parts.Rig!);
         Passes = [.. Block.AllBlocks(PassFacts.Block).Select(pass => new PassSubject(this, pass, new RigStudy(parts.Rig! with { Absent = AbsentIn(pass) })))];
+    }
+
+    private WeighingStudy(WeighingStudy original, Variation variation)
+        : base(original, variation)
+    {
+        Parts = original.Parts;
+        whole = original.whole.With(variation);
+        Passes = [.. original.Passes.Select(pass => new PassSubject(this, pass.Block, pass.Rig.With(variation)))];
     }
 
     public WeighingParts Parts { get; }
@@ -25,7 +36,7 @@ public sealed class WeighingStudy : Study, ISubject
     public Block Block => Parts.Weighing.Block;
 
     /// <summary>The rig that was weighed, everybody aboard.</summary>
-    public RigStudy Rig => Passes.IsEmpty ? new RigStudy(Parts.Rig!) : Passes[0].Rig;
+    public RigStudy Rig => Passes.IsEmpty ? whole : Passes[0].Rig;
 
     /// <summary>In file order.</summary>
     public ImmutableArray<PassSubject> Passes { get; }
@@ -34,6 +45,12 @@ public sealed class WeighingStudy : Study, ISubject
     public PassSubject? Pass(string state) => Passes.FirstOrDefault(pass => pass.State == state);
 
     public override IReadOnlyDictionary<FactDeclaration, Assumption> Assumptions => Rig.Assumptions;
+
+    public override WeighingStudy With(Variation variation) => new(this, variation);
+
+    public override IEnumerable<Study> Inner => Passes.Select(pass => pass.Rig).Append(whole);
+
+    private protected override IEnumerable<ISubject> ListSubjects() => [this, .. Passes, .. Passes.SelectMany(pass => pass.Readings)];
 
     private static ImmutableHashSet<string> AbsentIn(Block pass) => [.. pass.All(PassFacts.Absent).Select(line => line.Key)];
 }

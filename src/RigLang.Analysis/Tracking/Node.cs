@@ -5,11 +5,14 @@ namespace RigLang.Analysis.Tracking;
 /// <summary>A computation carried out for a subject: its value and everything it read.</summary>
 public abstract class Node
 {
-    private protected Node(Computation computation, ISubject subject, ImmutableArray<Read> reads, MissingFact? missing, bool isEstimated, bool applies, string? refusal)
+    private protected Node(
+        Computation computation, ISubject subject, ImmutableArray<Read> reads, ImmutableArray<Node> considered, MissingFact? missing, bool isEstimated, bool applies,
+        string? refusal)
     {
         Computation = computation;
         Subject = subject;
         Reads = reads;
+        Considered = considered;
         Missing = missing;
         IsEstimated = isEstimated;
         Applies = applies;
@@ -21,6 +24,12 @@ public abstract class Node
     public ISubject Subject { get; }
 
     public ImmutableArray<Read> Reads { get; }
+
+    /// <summary>What was looked at and then done without, or only to choose a way: no reason for the number, yet with other facts the number might rest on it.</summary>
+    public ImmutableArray<Node> Considered { get; }
+
+    /// <summary>Every computation that a change could reach this one through.</summary>
+    public IEnumerable<Node> Under => Reads.OfType<ComputationRead>().Select(read => read.Node).Concat(Considered);
 
     /// <summary>The first fact missing, its own or of what it read; null when there is none.</summary>
     public MissingFact? Missing { get; }
@@ -44,8 +53,10 @@ public abstract class Node
 /// <summary>With the value in its own type.</summary>
 public sealed class Node<T> : Node
 {
-    internal Node(Computation computation, ISubject subject, T value, ImmutableArray<Read> reads, MissingFact? missing, bool isEstimated, bool applies, string? refusal)
-        : base(computation, subject, reads, missing, isEstimated, applies, refusal)
+    internal Node(
+        Computation computation, ISubject subject, T value, ImmutableArray<Read> reads, ImmutableArray<Node> considered, MissingFact? missing, bool isEstimated, bool applies,
+        string? refusal)
+        : base(computation, subject, reads, considered, missing, isEstimated, applies, refusal)
     {
         Value = value;
     }

@@ -15,6 +15,9 @@ public abstract record Read;
 public sealed record FactRead(
     Block Block, FactDeclaration Fact, Fact? Line, ReadOrigin Origin, double Value, double HalfWidth, ImmutableArray<Read> Inner) : Read
 {
+    /// <summary>The line with the values that hold in the study, where they aren't those that the file says.</summary>
+    public Fact? Held { get; init; }
+
     public bool IsEstimated => Origin is ReadOrigin.Estimate or ReadOrigin.StandIn;
 }
 
@@ -23,6 +26,12 @@ public enum ReadOrigin
 {
     /// <summary>A line of the block, its own or inherited.</summary>
     Written,
+
+    /// <summary>Put in place of what the files say, for a question of the kind "what if".</summary>
+    Varied,
+
+    /// <summary>Found for a line that asks for it with <c>?</c>.</summary>
+    Solved,
 
     /// <summary>What no line means by the language's own rule.</summary>
     Default,

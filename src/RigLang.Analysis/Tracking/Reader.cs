@@ -11,6 +11,7 @@ public sealed class Reader : IFactReader
 {
     private readonly Study study;
     private readonly ImmutableArray<Read>.Builder reads = ImmutableArray.CreateBuilder<Read>();
+    private readonly ImmutableArray<Node>.Builder considered = ImmutableArray.CreateBuilder<Node>();
     private MissingFact? missing;
     private bool isEstimated;
     private bool applies = true;
@@ -43,26 +44,39 @@ public sealed class Reader : IFactReader
 
     public string? WordIfKnown(Block block, FactDeclaration fact) => LineIfWritten(block, fact)?.WordOf(Signature.ValueRole);
 
-    public Fact? Line(Block block, FactDeclaration fact) => Note(LookLine(block, fact), isNeeded: true).Line;
+    public Fact? Line(Block block, FactDeclaration fact) => AsItHolds(Note(LookLine(block, fact), isNeeded: true).Line);
 
-    public Fact? LineIfWritten(Block block, FactDeclaration fact) => Note(LookLine(block, fact), isNeeded: false).Line;
+    public Fact? LineIfWritten(Block block, FactDeclaration fact) => AsItHolds(Note(LookLine(block, fact), isNeeded: false).Line);
 
     /// <summary>Whether a line says the fact, be it whole or not, or a value is tried in its place. Noted, since what follows may hang on it.</summary>
     public bool IsWritten(Block block, FactDeclaration fact)
     {
-        var read = Note(LookWritten(block, fact) ?? LookLine(block, fact), isNeeded: false);
-        return read.Origin == ReadOrigin.Written || block.Find(fact) is not null;
+        var isTried = study.Variation?.Find(FactRef.Of(block, fact)) is not null;
+        Note(isTried ? Look(block, fact) : LookWritten(block, fact) ?? LookLine(block, fact), isNeeded: false);
+        return isTried || block.Find(fact) is not null;
     }
 
     public IReadOnlyList<Fact> Lines(Block block, FactDeclaration fact)
     {
-        var lines = block.All(fact).Where(line => line.IsComplete).ToImmutableArray();
-        foreach (var line in lines)
+        var lines = ImmutableArray.CreateBuilder<Fact>();
+        foreach (var line in block.All(fact))
         {
-            reads.Add(new FactRead(block, fact, line, ReadOrigin.Written, double.NaN, 0, []));
+            var now = AsItHolds(line)!;
+            if (!now.IsComplete)
+            {
+                continue;
+            }
+
+            // An amount that is asked for and not found yet can't be done without, and isn't zero.
+            var isOpen = now.Values.Values.Any(value => value is QueryValue);
+            Note(isOpen ? new FactRead(block, fact, line, ReadOrigin.Missing, double.NaN, 0, []) : Read(block, fact, line, now, double.NaN), isNeeded: true);
+            if (!isOpen)
+            {
+                lines.Add(now);
+            }
         }
 
-        return lines;
+        return lines.ToImmutable();
     }
 
     public double Figure(FactDeclaration figure) => Quantity(Figures, figure);
@@ -110,6 +124,7 @@ public sealed class Reader : IFactReader
         var node = subject.Study.Compute(computation, subject);
         if (!node.IsComputed)
         {
+            considered.Add(node);
             return null;
         }
 
@@ -126,6 +141,7 @@ public sealed class Reader : IFactReader
         value = node.Value;
         if (!node.Applies || node.Missing is not null || node.Refusal is not null)
         {
+            considered.Add(node);
             return false;
         }
 
@@ -134,9 +150,19 @@ public sealed class Reader : IFactReader
         return true;
     }
 
+    /// <summary>Looks at another computation only to choose a way: it is no reason for this one, and what it lacks isn't missing here.</summary>
+    public Node<T> Consider<TSubject, T>(Computation<TSubject, T> computation, TSubject subject)
+        where TSubject : ISubject
+    {
+        var node = subject.Study.Compute(computation, subject);
+        considered.Add(node);
+        return node;
+    }
+
     /// <summary>No infinity leaves a computation: what can't be reckoned is NaN, here as in the mechanics.</summary>
     internal Node<T> Finish<T>(Computation computation, ISubject subject, T value) => new(
-        computation, subject, value is double number && double.IsInfinity(number) ? (T)(object)double.NaN : value, reads.DrainToImmutable(), missing, isEstimated, applies, refusal);
+        computation, subject, value is double number && double.IsInfinity(number) ? (T)(object)double.NaN : value, reads.DrainToImmutable(), considered.DrainToImmutable(),
+        missing, isEstimated, applies, refusal);
 
     /// <summary>The block of the figures that no file writes.</summary>
     internal static Block Figures { get; } = new(FigureFacts.Block, "#", null, [], []);
@@ -163,6 +189,24 @@ public sealed class Reader : IFactReader
 
     private FactRead Look(Block block, FactDeclaration fact)
     {
+        if (study.Variation is not { } variation)
+        {
+            return LookInFiles(block, fact);
+        }
+
+        return variation.Find(FactRef.Of(block, fact)) switch
+        {
+            { Origin: ReadOrigin.Solved } solved => new FactRead(block, fact, block.Find(fact), ReadOrigin.Solved, solved.Value, 0, []),
+            // What somebody varies is as uncertain as it was.
+            { } varied => LookInFiles(block, fact) with { Line = block.Find(fact), Origin = varied.Origin, Value = varied.Value, Inner = [] },
+            null when LookInFiles(block, fact) is var read => read is { Origin: ReadOrigin.Practice, Line: { } assume } && variation.Find(FactRef.Of(block, assume)) is { } other
+                ? read with { Value = other.Value }
+                : read,
+        };
+    }
+
+    private FactRead LookInFiles(Block block, FactDeclaration fact)
+    {
         if (LookWritten(block, fact) is { } written)
         {
             return written;
@@ -176,15 +220,10 @@ public sealed class Reader : IFactReader
         return fact.Estimate is { } estimate ? Estimated(block, fact, estimate) : new FactRead(block, fact, block.Find(fact), ReadOrigin.Missing, double.NaN, 0, []);
     }
 
-    /// <summary>The quantity as its line says it, or what is tried in its place; null where neither gives one.</summary>
-    private FactRead? LookWritten(Block block, FactDeclaration fact)
+    /// <summary>The quantity as its line says it; null where it gives none.</summary>
+    private static FactRead? LookWritten(Block block, FactDeclaration fact)
     {
         var line = block.Find(fact);
-        if (study.Overrides.TryGetValue((block, fact), out var tried))
-        {
-            return new FactRead(block, fact, line, ReadOrigin.Written, tried, 0, []);
-        }
-
         return line?.Value switch
         {
             MeasureValue { Measure: var measure } => new FactRead(block, fact, line, ReadOrigin.Written, measure.Value, measure.HalfWidth, []),
@@ -203,11 +242,21 @@ public sealed class Reader : IFactReader
             : new FactRead(block, fact, null, ReadOrigin.Missing, double.NaN, 0, reads);
     }
 
-    private static FactRead LookLine(Block block, FactDeclaration fact)
+    private FactRead LookLine(Block block, FactDeclaration fact)
     {
         var line = block.Find(fact);
-        return line is { IsComplete: true } && line.Query is null
-            ? new FactRead(block, fact, line, ReadOrigin.Written, (line.Value as MeasureValue)?.Measure.Value ?? double.NaN, 0, [])
-            : new FactRead(block, fact, null, ReadOrigin.Missing, double.NaN, 0, []);
+        return AsItHolds(line) is { IsComplete: true, Query: null } now
+            ? Read(block, fact, line!, now, (now.Value as MeasureValue)?.Measure.Value ?? double.NaN)
+            : new FactRead(block, fact, line is { IsComplete: true, Query: null } ? line : null, ReadOrigin.Missing, double.NaN, 0, []);
     }
+
+    /// <summary>The line with the values that hold in this study. Noted is always the line of the file.</summary>
+    private Fact? AsItHolds(Fact? line) => line is not null && study.Variation is { } variation ? variation.Replaced(line) : line;
+
+    private static FactRead Read(Block block, FactDeclaration fact, Fact line, Fact now, double value) =>
+        ReferenceEquals(line, now)
+            ? new FactRead(block, fact, line, ReadOrigin.Written, value, 0, [])
+            : new FactRead(block, fact, line, IsAnswered(line, now) ? ReadOrigin.Solved : ReadOrigin.Varied, value, 0, []) { Held = now };
+
+    private static bool IsAnswered(Fact line, Fact now) => line.Values.Any(pair => pair.Value is QueryValue && now.Values[pair.Key] is not QueryValue);
 }

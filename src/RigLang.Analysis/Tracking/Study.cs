@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
 
@@ -14,12 +15,56 @@ public abstract class Study
 
     private readonly Dictionary<(Computation, ISubject), Node?> nodes = [];
     private readonly Lock gate = new();
+    private readonly Lazy<ImmutableArray<ISubject>> subjects;
+    private readonly Lazy<Dictionary<ISubject, int>> places;
+
+    /// <param name="original">The study that this one is a variation of; null for one of the files as they are.</param>
+    /// <param name="variation">What is different from the original.</param>
+    private protected Study(Study? original = null, Variation? variation = null)
+    {
+        Original = original;
+        Variation = variation?.Over(original?.Variation);
+        subjects = new(() => [.. ListSubjects()]);
+        places = new(() => subjects.Value.Select((subject, place) => (subject, place)).ToDictionary(pair => pair.subject, pair => pair.place, ReferenceEqualityComparer.Instance as IEqualityComparer<ISubject>));
+    }
 
     /// <summary>What the rig's practice assumes, by fact.</summary>
     public abstract IReadOnlyDictionary<FactDeclaration, Assumption> Assumptions { get; }
 
-    /// <summary>Values to use in place of what is written, for questions of the kind "what if".</summary>
-    public virtual IReadOnlyDictionary<(Block, FactDeclaration), double> Overrides { get; } = new Dictionary<(Block, FactDeclaration), double>();
+    /// <summary>The same with other values for some facts. Only what rests on them is carried out again; all else is shared with this study.</summary>
+    public abstract Study With(Variation variation);
+
+    /// <summary>What the study can be asked about: itself, and its axles, legs, stops, passes.</summary>
+    public ImmutableArray<ISubject> Subjects => subjects.Value;
+
+    /// <summary>The studies inside this one: a trip's rig, the rigs of a weighing's passes.</summary>
+    public virtual IEnumerable<Study> Inner => [];
+
+    /// <summary>How many computations were carried out in this study itself; what it shares with the one that it varies isn't counted.</summary>
+    public int CarriedOut { get; private set; }
+
+    internal Study? Original { get; }
+
+    /// <summary>The values that hold here in place of the files'; null for a study of the files as they are.</summary>
+    internal Variation? Variation { get; }
+
+    /// <summary>What a subject of the study that this one varies, or of a study inside that, is here; null when it belongs to another study altogether.</summary>
+    public TSubject? Here<TSubject>(TSubject subject)
+        where TSubject : class, ISubject
+    {
+        for (var study = this; study is not null; study = study.Original)
+        {
+            if (ReferenceEquals(study, subject.Study))
+            {
+                return (TSubject)Subjects[study.places.Value[subject]];
+            }
+        }
+
+        return Inner.Select(inner => inner.Here(subject)).FirstOrDefault(found => found is not null);
+    }
+
+    /// <summary>In an order that rests on the files alone, so that those of a variation are paired with those of its original.</summary>
+    private protected abstract IEnumerable<ISubject> ListSubjects();
 
     /// <summary>Carries the computation out, or gives back what came of it before.</summary>
     public Node<T> Compute<TSubject, T>(Computation<TSubject, T> computation, TSubject subject)
@@ -33,9 +78,20 @@ public abstract class Study
                 return (Node<T>?)known ?? throw new InvalidOperationException($"The computation {computation.Name} reads itself.");
             }
 
+            if (Original is { } original)
+            {
+                var before = original.Compute(computation, (TSubject)original.Subjects[places.Value[subject]]);
+                if (!Variation!.Reaches(before))
+                {
+                    nodes[(computation, subject)] = before;
+                    return before;
+                }
+            }
+
             nodes[(computation, subject)] = null;
             try
             {
+                CarriedOut++;
                 var reader = new Reader(this);
                 var node = reader.Finish(computation, subject, computation.Run(reader, subject));
                 nodes[(computation, subject)] = node;
@@ -49,6 +105,18 @@ public abstract class Study
             }
         }
     }
+}
+
+/// <summary>Short ways to vary a study.</summary>
+public static class StudyExtensions
+{
+    /// <summary>The study with another value (SI) for one fact; of a place, metres rearward of its point.</summary>
+    public static TStudy With<TStudy>(this TStudy study, FactRef fact, double value)
+        where TStudy : Study => (TStudy)study.With(Variation.Of(fact, value));
+
+    /// <summary>The study with other values (SI) for several facts.</summary>
+    public static TStudy With<TStudy>(this TStudy study, IEnumerable<KeyValuePair<FactRef, double>> values)
+        where TStudy : Study => (TStudy)study.With(Variation.Of(values));
 }
 
 /// <summary>A figure that a practice assumes, and the line that says so.</summary>

@@ -61,6 +61,8 @@ internal sealed class ShowJson(Workspace workspace, Func<FileId, string> shown)
     private static string Words(ReadOrigin origin) => origin switch
     {
         ReadOrigin.Written => "written",
+        ReadOrigin.Varied => "varied",
+        ReadOrigin.Solved => "solved",
         ReadOrigin.Default => "default",
         ReadOrigin.Practice => "practice",
         ReadOrigin.Estimate => "estimate",

@@ -43,8 +43,8 @@ internal static class ResultLines
         return (read.Origin, read.Line) switch
         {
             (ReadOrigin.Practice, { } line) => $"{read.Fact.Keyword}: {Computed(read, units)}, assumed by the practice ({PlaceMap.Words(workspace, line.Place, seenFrom)})",
-            (ReadOrigin.Written, { } line) => $"{name}: {BlockWords.Value(read, units)} ({PlaceMap.Words(workspace, line.Place, seenFrom)})",
-            (ReadOrigin.Written, null) => $"{name}: {BlockWords.Value(read, units)}",
+            (ReadOrigin.Written or ReadOrigin.Varied, { } line) => $"{name}: {BlockWords.Value(read, units)} ({PlaceMap.Words(workspace, line.Place, seenFrom)})",
+            (ReadOrigin.Written or ReadOrigin.Varied, null) => $"{name}: {BlockWords.Value(read, units)}",
             _ => $"{name}: not known",
         };
     }

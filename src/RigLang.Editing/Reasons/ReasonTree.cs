@@ -62,7 +62,7 @@ public sealed class ReasonTree
         var computed = read.Fact.Kind is { } kind && !double.IsNaN(read.Value) ? units.Write(read.Value, kind) : "";
         return read.Origin switch
         {
-            ReadOrigin.Written => Make(read.Line?.Title ?? read.Fact.Keyword, BlockWords.Value(read, units), ReasonSort.Written, ""),
+            ReadOrigin.Written or ReadOrigin.Varied => Make(read.Line?.Title ?? read.Fact.Keyword, BlockWords.Value(read, units), ReasonSort.Written, ""),
             ReadOrigin.Practice => Make(read.Fact.Keyword, computed, ReasonSort.Assumed, "assumed by the practice"),
             ReadOrigin.Default => Make(read.Fact.Keyword, computed, ReasonSort.Default, "what no line means"),
             ReadOrigin.Estimate => Make(read.Fact.Keyword, computed, ReasonSort.Estimated, read.Fact.Else),

@@ -17,7 +17,7 @@ public static class Costs
     /// <summary>Of a stop, by the energy that the post delivers or the fuel bought. Doesn't apply without a price, or where nothing of that sort is bought.</summary>
     public static Computation<StopSubject, Cost> OfStop { get; } = new("cost of the stop", (read, stop) =>
     {
-        if (!read.IsWritten(stop.Block, StopFacts.Price) || PriceOf(stop) is not { } price)
+        if (PriceOf(stop, read.LineIfWritten(stop.Block, StopFacts.Price)) is not { } price)
         {
             read.NotApplicable();
             return default;
@@ -58,7 +58,7 @@ public static class Costs
     }
 
     /// <summary>Of a stop's price; null where nothing is bought for it.</summary>
-    public static string? CurrencyOf(StopSubject stop) => stop.Trip.Compute(OfStop, stop).Applies ? PriceOf(stop)?.Unit.Currency : null;
+    public static string? CurrencyOf(StopSubject stop) => stop.Trip.Compute(OfStop, stop).Applies ? PriceOf(stop, stop.Block.Find(StopFacts.Price))?.Unit.Currency : null;
 
     /// <summary>Of a stop or a trip; null of anything else.</summary>
     internal static string? CurrencyIn(ISubject subject) => subject switch
@@ -69,9 +69,9 @@ public static class Costs
     };
 
     /// <summary>The price, if it is one for what the vehicle takes.</summary>
-    private static Measure? PriceOf(StopSubject stop)
+    private static Measure? PriceOf(StopSubject stop, Model.Binding.Fact? line)
     {
-        var price = stop.Block.Find(StopFacts.Price)?.MeasureOf(Signature.ValueRole);
+        var price = line?.MeasureOf(Signature.ValueRole);
         var wanted = Drives.Battery(stop.Trip.Rig) is not null ? QuantityKinds.MoneyPerEnergy : QuantityKinds.MoneyPerVolume;
         return price?.Kind == wanted ? price : null;
     }

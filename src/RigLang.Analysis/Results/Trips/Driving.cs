@@ -114,7 +114,7 @@ internal static class Driving
     {
         // Whether power runs out rests on weather and masses. Where it doesn't, the time rests on neither, and isn't marked as estimated with them; where they
         // aren't known at all, the way is still as long.
-        if (leg.Study.Compute(Driven, leg) is { Missing: null, Value.IsPowerShort: true })
+        if (read.Consider(Driven, leg) is { Missing: null, Value.IsPowerShort: true })
         {
             return read.Get(Driven, leg).Time;
         }

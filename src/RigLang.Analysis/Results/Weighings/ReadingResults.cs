@@ -15,7 +15,7 @@ public static class ReadingResults
     public static ResultDeclaration<ReadingSubject> Read { get; } = Set.Add(
         "scale-reading", QuantityKinds.Mass, "On the scale", "what was read, left and right together",
         "scale", "the scale",
-        (read, reading) => read.Lines(reading.Pass.Block, PassFacts.Scale).Where(line => reading.Lines.Contains(line)).Sum(line => line.MeasureOf("mass")!.Value));
+        (read, reading) => read.Lines(reading.Pass.Block, PassFacts.Scale).Where(line => reading.Lines.Any(own => own.Key == line.Key)).Sum(line => line.MeasureOf("mass")!.Value));
 
     public static ResultDeclaration<ReadingSubject> Model { get; } = Set.Add(
         "model-load", QuantityKinds.Mass, "By the model", "what the rig's facts and loads say of the same axles in the same state",

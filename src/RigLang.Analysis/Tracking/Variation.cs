@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using RigLang.Model.Binding;
+using RigLang.Model.Declaring;
+
+namespace RigLang.Analysis.Tracking;
+
+/// <summary>
+/// Some facts with other values. <c>study.With(variation)</c> gives the study in which they hold; it carries out again only the computations whose noted reads
+/// come to one of these facts, and shares all others with the study that it was made from. Safe to use from several threads.
+/// </summary>
+public sealed class Variation
+{
+    private readonly Dictionary<FactRef, Change> changes = [];
+    private readonly HashSet<(Block, FactDeclaration)> single = [];
+    private readonly Dictionary<Fact, Fact> lines = new(ReferenceEqualityComparer.Instance as IEqualityComparer<Fact>);
+    private readonly Dictionary<Node, bool> known = new(ReferenceEqualityComparer.Instance as IEqualityComparer<Node>);
+
+    /// <param name="changes">SI; of a place, metres rearward of its point.</param>
+    /// <param name="origin">How a read of them is marked: <see cref="ReadOrigin.Varied"/> or <see cref="ReadOrigin.Solved"/>.</param>
+    /// <param name="under">What already holds and still does.</param>
+    internal Variation(IEnumerable<KeyValuePair<FactRef, double>> changes, ReadOrigin origin, Variation? under)
+    {
+        Under = under;
+        foreach (var (fact, value) in changes)
+        {
+            this.changes[fact] = new Change(value, origin);
+            if (!fact.Fact.Repeats)
+            {
+                single.Add((fact.Block, fact.Fact));
+            }
+
+            if (fact is { Line: { } line, IsAssumption: false })
+            {
+                lines[line] = ReplacedLines.With(lines.GetValueOrDefault(line) ?? under?.Replaced(line) ?? line, fact, value);
+            }
+        }
+    }
+
+    /// <summary>One fact with another value (SI).</summary>
+    public static Variation Of(FactRef fact, double value) => Of([new(fact, value)]);
+
+    public static Variation Of(IEnumerable<KeyValuePair<FactRef, double>> changes) => new(changes, ReadOrigin.Varied, null);
+
+    /// <summary>The facts with their values here.</summary>
+    public IEnumerable<KeyValuePair<FactRef, double>> Facts => changes.Select(pair => new KeyValuePair<FactRef, double>(pair.Key, pair.Value.Value));
+
+    /// <summary>What held in the study that it was laid over.</summary>
+    internal Variation? Under { get; }
+
+    /// <summary>The same changes laid over what another study already holds.</summary>
+    internal Variation Over(Variation? under) => under is null && Under is null
+        ? this
+        : new Variation(Facts, changes.Values.Select(change => change.Origin).FirstOrDefault(ReadOrigin.Varied), under);
+
+    /// <summary>The value of a fact that isn't what its line says, here or in what it is laid over.</summary>
+    internal Change? Find(FactRef fact) => changes.TryGetValue(fact, out var change) ? change : Under?.Find(fact);
+
+    /// <summary>The line as it would be with its changed values; the line itself where nothing of it is changed.</summary>
+    internal Fact Replaced(Fact line) => lines.TryGetValue(line, out var replaced) ? replaced : Under?.Replaced(line) ?? line;
+
+    /// <summary>Whether a computation's reads come to a fact that is changed here.</summary>
+    internal bool Reaches(Node node)
+    {
+        lock (known)
+        {
+            // A stack of its own: the legs of a trip hang on one another, so a long one goes deep.
+            var open = new Stack<Node>();
+            open.Push(node);
+            while (open.TryPeek(out var next))
+            {
+                if (known.ContainsKey(next))
+                {
+                    open.Pop();
+                    continue;
+                }
+
+                var count = open.Count;
+                var isReached = next.Reads.Any(Touches);
+                foreach (var under in isReached ? [] : next.Under)
+                {
+                    if (!known.TryGetValue(under, out var isUnderReached))
+                    {
+                        open.Push(under);
+                    }
+
+                    isReached |= isUnderReached;
+                }
+
+                if (isReached || open.Count == count)
+                {
+                    known[next] = isReached;
+                }
+            }
+
+            return known[node];
+        }
+    }
+
+    private bool Touches(Read read) => read is FactRead fact
+        && ((fact.Fact.Repeats ? fact.Line is { } line && lines.ContainsKey(line) : single.Contains((fact.Block, fact.Fact)))
+            || (fact is { Origin: ReadOrigin.Practice, Line: { } assume } && changes.ContainsKey(FactRef.Of(fact.Block, assume)))
+            || fact.Inner.Any(Touches));
+
+    /// <summary>A value put in place of what the files say.</summary>
+    /// <param name="Value">SI.</param>
+    internal readonly record struct Change(double Value, ReadOrigin Origin);
+}
