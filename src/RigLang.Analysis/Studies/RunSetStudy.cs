@@ -13,6 +13,12 @@ public sealed class RunSetStudy : Study, ISubject
     /// <param name="rig">The rig as it is written, for its figures to be held against those of the drives.</param>
     /// <param name="runs">The drives, each with the rig as it was loaded that day.</param>
     public RunSetStudy(RunSetParts parts, RigStudy rig, ImmutableArray<RunStudy> runs)
+        : this(parts, rig, runs, null, null)
+    {
+    }
+
+    private RunSetStudy(RunSetParts parts, RigStudy rig, ImmutableArray<RunStudy> runs, RunSetStudy? original, Variation? variation)
+        : base(original, variation)
     {
         Parts = parts;
         Rig = rig;
@@ -32,8 +38,13 @@ public sealed class RunSetStudy : Study, ISubject
     public override IReadOnlyDictionary<FactDeclaration, Assumption> Assumptions => Rig.Assumptions;
 
     /// <summary>The same drives with another value (SI) for one fact of theirs or of the rig's.</summary>
-    public RunSetStudy With(Block block, FactDeclaration fact, double value) =>
-        new(Parts, Rig.With(block, fact, value), [.. Runs.Select(run => run.With(block, fact, value))]);
+    public RunSetStudy With(Block block, FactDeclaration fact, double value) => With(Variation.Of(FactRef.Of(block, fact), value));
+
+    public override RunSetStudy With(Variation variation) => new(Parts, Rig.With(variation), [.. Runs.Select(run => run.With(variation))], this, variation);
+
+    public override IEnumerable<Study> Inner => [Rig, .. Runs];
+
+    private protected override IEnumerable<ISubject> ListSubjects() => [this];
 }
 
 /// <summary>A rig's drives, looked up.</summary>

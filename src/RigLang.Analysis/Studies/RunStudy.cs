@@ -38,10 +38,8 @@ public sealed class RunStudy : Study, ISubject
     /// <summary>The track that the run names; null where it names none, or it can't be read.</summary>
     public Track? Track => Parts.Gpx?.Reading.Track;
 
-    public override IReadOnlyDictionary<(Block, FactDeclaration), double> Overrides { get; } = rig.Overrides;
-
     /// <summary>The same drive with another value (SI) for one fact, its own or the rig's.</summary>
-    public RunStudy With(Block block, FactDeclaration fact, double value) => new(Parts, Rig.With(block, fact, value));
+    public RunStudy With(Block block, FactDeclaration fact, double value) => With(Variation.Of(FactRef.Of(block, fact), value));
 
     public override IReadOnlyDictionary<FactDeclaration, Assumption> Assumptions => Rig.Assumptions;
 

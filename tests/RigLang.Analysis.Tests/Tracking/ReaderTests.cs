@@ -78,7 +78,7 @@ public sealed class ReaderTests
         text.Should().NotContain("rolling");
         rig.Compute(probe, rig).Should().Match<Node<bool>>(node => !node.Value && ((FactRead)node.Reads[0]).Origin == ReadOrigin.Absent);
         var tried = rig.With(rig.Vehicle, VehicleFacts.Rolling, 0.012);
-        tried.Compute(probe, tried).Should().Match<Node<bool>>(node => node.Value && ((FactRead)node.Reads[0]).Origin == ReadOrigin.Written);
+        tried.Compute(probe, tried).Should().Match<Node<bool>>(node => node.Value && ((FactRead)node.Reads[0]).Origin == ReadOrigin.Varied);
     }
 
     [Fact]
