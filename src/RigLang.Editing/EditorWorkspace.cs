@@ -84,11 +84,14 @@ public sealed class EditorWorkspace : IEditorWorkspace
 
     public void DiskChanged(IEnumerable<FileId> files)
     {
-        var stored = files.Where(file => !open.Contains(file)).ToList();
-        folders = folders.WithChanged(stored);
+        var named = files.ToList();
+        var (stored, isListedAnew) = folders.Expand(named.Where(file => !open.Contains(file)), asked.Keys.Concat(workspace.Stored.Known));
+        stored.RemoveAll(open.Contains);
+        folders = isListedAnew ? new FolderFiles(source, folders.Folders) : folders.WithChanged(stored);
+        isAllTouched |= isListedAnew;
         changed.AddRange(stored);
         // A track may be named by any file; they are few, and rare.
-        isAllTouched |= stored.Exists(file => !file.Path.EndsWith(".rig", StringComparison.Ordinal));
+        isAllTouched |= stored.Exists(file => !FolderFiles.IsRig(file));
         Take(workspace.WithStoredChanged(stored));
     }
 
@@ -117,7 +120,7 @@ public sealed class EditorWorkspace : IEditorWorkspace
     }
 
     /// <summary>A file that left the disk still has findings to take back.</summary>
-    private bool IsWatched(FileId file) => open.Contains(file) || asked.ContainsKey(file) || (file.Path.EndsWith(".rig", StringComparison.Ordinal) && folders.Covers(file));
+    private bool IsWatched(FileId file) => open.Contains(file) || asked.ContainsKey(file) || (FolderFiles.IsRig(file) && folders.Covers(file));
 
     private static RigFile WithText(RigFile file, string text) => file.With(file.Syntax.WithChange(default, EndOf(file.Syntax), text));
 

@@ -22,7 +22,7 @@ public interface IEditorWorkspace
 
     void Close(FileId file);
 
-    /// <summary>The disk changed under us: read these files again unless they are open.</summary>
+    /// <summary>The disk changed under us: read these files again unless they are open. A folder stands for all files that are or were in it.</summary>
     void DiskChanged(IEnumerable<FileId> files);
 
     /// <summary>Sets the folders whose files see each other; reads nothing before it must.</summary>

@@ -20,6 +20,30 @@ public interface ILanguageService
 
     ImmutableArray<FilePlace> References(FileId file, LinePosition position, bool withDeclaration, CancellationToken cancel);
 
+    /// <summary>What the name is made after: the declaration that its own is like, or that it belongs to.</summary>
+    ImmutableArray<FilePlace> TypeDefinition(FileId file, LinePosition position, CancellationToken cancel);
+
+    ImmutableArray<NameHighlight> Highlights(FileId file, LinePosition position, CancellationToken cancel);
+
+    /// <summary>Null where no name stands.</summary>
+    RenameTarget? RenameTarget(FileId file, LinePosition position, CancellationToken cancel);
+
+    RenameAnswer Rename(FileId file, LinePosition position, string newName, CancellationToken cancel);
+
+    /// <summary>Places whose text stays the same while one of them is typed over; empty where that could break another file.</summary>
+    ImmutableArray<LineRange> LinkedPlaces(FileId file, LinePosition position, CancellationToken cancel);
+
+    /// <summary>The stretches around a place, the narrowest first, each inside the next.</summary>
+    ImmutableArray<LineRange> SelectionRanges(FileId file, LinePosition position, CancellationToken cancel);
+
+    ImmutableArray<FileLink> Links(FileId file, CancellationToken cancel);
+
+    /// <summary>The paths to write anew when files or folders get another place; to be applied before they move.</summary>
+    ImmutableArray<(FilePlace Place, string NewText)> PathsAfterMove(ImmutableArray<(FileId Old, FileId New)> moves, CancellationToken cancel);
+
+    /// <summary>Names made anywhere in the workspace that hold the letters of the query in their order; all of them for an empty one.</summary>
+    ImmutableArray<NamedPlace> NamesLike(string query, CancellationToken cancel);
+
     ImmutableArray<OutlineEntry> Outline(FileId file, CancellationToken cancel);
 
     ImmutableArray<FoldStretch> Folds(FileId file, CancellationToken cancel);

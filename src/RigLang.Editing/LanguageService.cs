@@ -43,6 +43,30 @@ public sealed class LanguageService : ILanguageService
     public ImmutableArray<FilePlace> References(FileId file, LinePosition position, bool withDeclaration, CancellationToken cancel) =>
         Spot.At(state, file, position) is { } spot ? Navigator.References(spot, withDeclaration, cancel) : [];
 
+    public ImmutableArray<FilePlace> TypeDefinition(FileId file, LinePosition position, CancellationToken cancel) =>
+        Spot.At(state, file, position) is { } spot ? Navigator.TypeDefinition(spot) : [];
+
+    public ImmutableArray<NameHighlight> Highlights(FileId file, LinePosition position, CancellationToken cancel) =>
+        Spot.At(state, file, position) is { } spot ? Navigator.Highlights(spot, cancel) : [];
+
+    public RenameTarget? RenameTarget(FileId file, LinePosition position, CancellationToken cancel) => Spot.At(state, file, position) is { } spot ? Renamer.At(spot) : null;
+
+    public RenameAnswer Rename(FileId file, LinePosition position, string newName, CancellationToken cancel) =>
+        Spot.At(state, file, position) is { } spot ? Renamer.Rename(spot, newName, cancel) : RenameAnswer.Refused("No name stands here. Only names can be renamed");
+
+    public ImmutableArray<LineRange> LinkedPlaces(FileId file, LinePosition position, CancellationToken cancel) =>
+        Spot.At(state, file, position) is { } spot ? Navigator.Linked(spot, cancel) : [];
+
+    public ImmutableArray<LineRange> SelectionRanges(FileId file, LinePosition position, CancellationToken cancel) =>
+        Spot.At(state, file, position) is { } spot ? SelectionWidener.At(spot) : [];
+
+    public ImmutableArray<FileLink> Links(FileId file, CancellationToken cancel) => state.Workspace.Link(file) is { } linked ? PathLinks.Of(state, linked) : [];
+
+    public ImmutableArray<(FilePlace Place, string NewText)> PathsAfterMove(ImmutableArray<(FileId Old, FileId New)> moves, CancellationToken cancel) =>
+        PathMover.Edits(state, moves, cancel);
+
+    public ImmutableArray<NamedPlace> NamesLike(string query, CancellationToken cancel) => NameSearch.Find(state, query, cancel);
+
     public ImmutableArray<OutlineEntry> Outline(FileId file, CancellationToken cancel) => state.Workspace.Find(file) is { } found ? OutlineBuilder.Of(found) : [];
 
     public ImmutableArray<FoldStretch> Folds(FileId file, CancellationToken cancel) => state.Workspace.Find(file) is { } found ? Stretches.Folds(found) : [];

@@ -137,6 +137,9 @@ internal sealed class Session : IAsyncDisposable
         return Queue.ReadAsync(file, sort, (snapshot, token) => read(snapshot, file, token), cancel);
     }
 
+    /// <summary>A question about the workspace as a whole. Edits don't break it off.</summary>
+    internal Task<T> AskAsync<T>(Func<Snapshot, CancellationToken, T> read, CancellationToken cancel) => Queue.ReadAsync(default, ReadSort.Lasting, read, cancel);
+
     public async ValueTask DisposeAsync()
     {
         await _end.CancelAsync().ConfigureAwait(false);

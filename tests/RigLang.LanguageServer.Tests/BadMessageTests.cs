@@ -89,7 +89,7 @@ public class BadMessageTests
 
         await server.Client.NotifyAsync("$/setTrace", new { value = "off" });
         await server.Client.NotifyAsync("window/workDoneProgress/cancel", new { token = 1 });
-        (await server.Client.ErrorAsync("textDocument/rename", new { textDocument = new { uri = Uri } })).Should().Be(-32601);
+        (await server.Client.ErrorAsync("textDocument/moniker", new { textDocument = new { uri = Uri } })).Should().Be(-32601);
 
         server.Client.Received.Where(m => m.TryGetProperty("method", out var method) && method.ValueEquals("window/logMessage")).Should().BeEmpty();
     }

@@ -22,7 +22,8 @@ public class LifecycleTests
         offer.EnumerateObject().Select(p => p.Name).Should().BeEquivalentTo(
             "positionEncoding", "textDocumentSync", "hoverProvider", "completionProvider", "definitionProvider", "referencesProvider", "documentSymbolProvider",
             "foldingRangeProvider", "inlayHintProvider", "documentFormattingProvider", "documentRangeFormattingProvider", "semanticTokensProvider", "workspace",
-            "codeActionProvider");
+            "codeActionProvider", "typeDefinitionProvider", "documentHighlightProvider", "renameProvider", "linkedEditingRangeProvider", "selectionRangeProvider",
+            "documentLinkProvider", "workspaceSymbolProvider");
     }
 
     [Fact]

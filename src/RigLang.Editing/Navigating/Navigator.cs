@@ -32,9 +32,56 @@ internal static class Navigator
         return PlaceMap.Of(spot.State.Workspace, places);
     }
 
+    /// <summary>From a name to what it is made after: the declaration that its own is <c>like</c>, else that declaration; for a name made by a line, the declaration it belongs to.</summary>
+    public static ImmutableArray<FilePlace> TypeDefinition(Spot spot) =>
+        PlaceSymbols(spot.State, At(spot).Select(found => BehindOf(spot.State, found.Symbol)).OfType<DeclarationSymbol>().Distinct());
+
+    /// <summary>The same names in this file.</summary>
+    public static ImmutableArray<NameHighlight> Highlights(Spot spot, CancellationToken cancel)
+    {
+        var wanted = At(spot).Select(found => found.Symbol).ToHashSet();
+        if (wanted.Count == 0 || spot.State.Workspace.Link(spot.File.Id) is not { } linked)
+        {
+            return [];
+        }
+
+        var found = new List<(Place Place, bool IsMade)>();
+        foreach (var own in linked.File.Declarations)
+        {
+            cancel.ThrowIfCancellationRequested();
+            found.AddRange(Occurrences.In(spot.State, own, linked.Of(own)).Where(one => wanted.Contains(one.Symbol)).Select(one => (one.Place, one.IsDeclaration)));
+        }
+
+        return [.. found.Select(one => PlaceMap.RangeOf(spot.State.Workspace, one.Place) is { } range ? new NameHighlight(range, one.IsMade) : (NameHighlight?)null)
+            .OfType<NameHighlight>().DistinctBy(one => one.Range)];
+    }
+
+    /// <summary>
+    /// The places of a name that are changed together while it is typed over: a trip's place and its stops, when nothing outside this file means them. Other
+    /// names are renamed, which looks at all files.
+    /// </summary>
+    public static ImmutableArray<LineRange> Linked(Spot spot, CancellationToken cancel)
+    {
+        if (!At(spot).Any(found => found.Symbol is LocalSymbol { Sort: LocalSort.Place }))
+        {
+            return [];
+        }
+
+        var places = References(spot, withDeclaration: true, cancel);
+        return places.Length > 1 && places.All(place => place.File == spot.File.Id) ? [.. places.Select(place => place.Range)] : [];
+    }
+
     /// <summary>The names that the caret touches; a name may stand for several things, as the tank of whichever vehicle a load is put in.</summary>
     public static IEnumerable<Occurrence> At(Spot spot) => Occurrences.In(spot.State, spot.Own, spot.Linked)
         .Where(found => found.Place.Line == spot.Line && found.Place.Span.Touches(spot.Position.Character));
+
+    private static DeclarationSymbol? BehindOf(EditorState state, Symbol symbol) => symbol switch
+    {
+        LocalSymbol local => local.Owner,
+        DeclarationSymbol declared when state.Workspace.Link(declared.File)?.FindOwn(declared.Kind, declared.Name) is { } found =>
+            found.Parent is { } parent ? DeclarationSymbol.Of(parent) : declared,
+        _ => null,
+    };
 
     private static ImmutableArray<FilePlace> PlaceSymbols(EditorState state, IEnumerable<Symbol> symbols)
     {

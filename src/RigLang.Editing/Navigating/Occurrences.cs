@@ -114,15 +114,35 @@ internal static class Occurrences
             }
 
             var place = new Place(declaration.Own.File, declaration.Own.Syntax, node.Line, key.Span);
-            var sort = Vocabulary.FindInKind(declaration.Kind, keyword.Text) is { } fact ? LocalScope.SortOf(fact) ?? (keyword.Text == "fill" ? LocalSort.Tank : null) : null;
-            if (sort is { } known)
+            foreach (var symbol in TakenAway(state, parent, keyword.Text, key.Text))
             {
-                foreach (var symbol in LocalScope.Find(state, parent, known, key.Text))
-                {
-                    yield return new Occurrence(symbol, place, false);
-                }
+                yield return new Occurrence(symbol, place, false);
             }
         }
+    }
+
+    /// <summary>What the key of an inherited line stands for: the name it makes, or the one it is about.</summary>
+    private static IEnumerable<Symbol> TakenAway(EditorState state, Declaration parent, string keyword, string key)
+    {
+        if (Vocabulary.FindInKind(parent.Kind, keyword) is not { } fact)
+        {
+            return [];
+        }
+
+        if (LocalScope.SortOf(fact) is { } made)
+        {
+            return LocalScope.Find(state, parent, made, key);
+        }
+
+        return fact.Signature.Slots is not [{ Form: var form, Role: var role }, ..] ? [] : form switch
+        {
+            LocalNameForm { Of: LocalNames.Tank } => LocalScope.Find(state, parent, LocalSort.Tank, key),
+            LocalNameForm { Of: LocalNames.Leg } => LocalScope.Find(state, parent, LocalSort.Place, key),
+            LocalNameForm { Of: LocalNames.Axle } or ScaledAxlesForm => LocalScope.Find(state, parent, LocalSort.Axle, key),
+            ReferenceForm { Kind: var kind } => parent.Block.WithInner().SelectMany(block => block.All(fact)).Where(line => line.WordOf(role) == key)
+                .Select(line => RigParts.Named(state.Workspace, line, kind)).OfType<Declaration>().Select(DeclarationSymbol.Of).Distinct(),
+            _ => [],
+        };
     }
 
     private static IEnumerable<NodeSyntax> AllNodes(IEnumerable<NodeSyntax> nodes) => nodes.SelectMany(node => AllNodes(node.Children).Prepend(node));

@@ -31,6 +31,27 @@ internal sealed class FolderFiles
     /// <summary>Whether the file lies in one of the folders, and in no hidden folder of it.</summary>
     public bool Covers(FileId file) => Folders.Any(folder => FilePaths.IsUnder(file, [folder]) && !IsHidden(FilePaths.Relative(file, folder)));
 
+    public static bool IsRig(FileId file) => file.Path.EndsWith(".rig", StringComparison.Ordinal);
+
+    /// <summary>
+    /// What changed, file by file, where whole folders may be named: a path that is neither a rig file nor a track is taken as a folder, and stands for all
+    /// that is known below it. Then the folders must be listed anew, since what they hold now isn't known.
+    /// </summary>
+    public (List<FileId> Files, bool IsListedAnew) Expand(IEnumerable<FileId> changed, IEnumerable<FileId> known)
+    {
+        var all = changed.ToList();
+        var below = all.Where(path => !IsRig(path) && !path.Path.EndsWith(".gpx", StringComparison.OrdinalIgnoreCase)).Select(path => path.Path).ToList();
+        if (below.Count == 0)
+        {
+            return (all, false);
+        }
+
+        var listed = files.IsValueCreated ? files.Value : [];
+        all.AddRange(listed.Concat(known).Where(file => FilePaths.IsUnder(file, below)));
+        all.AddRange(below.Where(folder => Folders.Any(root => folder == root || FilePaths.IsUnder(new FileId(folder), [root]))).SelectMany(source.RigFilesUnder));
+        return ([.. all.Distinct()], true);
+    }
+
     /// <summary>The same after these files came, went or changed on the disk.</summary>
     public FolderFiles WithChanged(IEnumerable<FileId> changed)
     {
@@ -40,7 +61,7 @@ internal sealed class FolderFiles
         }
 
         var all = files.Value;
-        foreach (var file in changed.Where(file => file.Path.EndsWith(".rig", StringComparison.Ordinal) && Covers(file)))
+        foreach (var file in changed.Where(file => IsRig(file) && Covers(file)))
         {
             all = source.Read(file).Text is null ? all.Remove(file) : all.Add(file);
         }

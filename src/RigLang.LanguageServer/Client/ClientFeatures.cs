@@ -27,6 +27,16 @@ internal sealed record ClientFeatures
 
     internal bool DocumentChanges { get; init; }
 
+    internal bool PrepareRename { get; init; }
+
+    internal bool LinkTooltips { get; init; }
+
+    internal bool WillRenameFiles { get; init; }
+
+    internal bool DidRenameFiles { get; init; }
+
+    internal bool DidDeleteFiles { get; init; }
+
     internal bool InlayHintRefresh { get; init; }
 
     internal bool SemanticTokensRefresh { get; init; }
@@ -56,6 +66,11 @@ internal sealed record ClientFeatures
             CodeDescriptions = caps.Flag("textDocument.publishDiagnostics.codeDescriptionSupport"),
             DiagnosticData = caps.Flag("textDocument.publishDiagnostics.dataSupport"),
             DocumentChanges = caps.Flag("workspace.workspaceEdit.documentChanges"),
+            PrepareRename = caps.Flag("textDocument.rename.prepareSupport"),
+            LinkTooltips = caps.Flag("textDocument.documentLink.tooltipSupport"),
+            WillRenameFiles = caps.Flag("workspace.fileOperations.willRename"),
+            DidRenameFiles = caps.Flag("workspace.fileOperations.didRename"),
+            DidDeleteFiles = caps.Flag("workspace.fileOperations.didDelete"),
             InlayHintRefresh = caps.Flag("workspace.inlayHint.refreshSupport"),
             SemanticTokensRefresh = caps.Flag("workspace.semanticTokens.refreshSupport"),
             Configuration = caps.Flag("workspace.configuration"),

@@ -20,12 +20,28 @@ internal static class Offer
         CompletionProvider: new CompletionOptions(CompletionTriggers, ResolveProvider: false),
         DefinitionProvider: true,
         ReferencesProvider: true,
+        TypeDefinitionProvider: true,
+        DocumentHighlightProvider: true,
+        RenameProvider: new RenameOptions(PrepareProvider: client.PrepareRename ? true : null),
+        LinkedEditingRangeProvider: true,
+        SelectionRangeProvider: true,
+        DocumentLinkProvider: new DocumentLinkOptions(ResolveProvider: false),
+        WorkspaceSymbolProvider: true,
         DocumentSymbolProvider: true,
         FoldingRangeProvider: true,
         InlayHintProvider: true,
         DocumentFormattingProvider: true,
         DocumentRangeFormattingProvider: true,
         SemanticTokensProvider: new SemanticTokensOptions(MeaningTokens.Legend, Full: true, Range: false),
-        Workspace: new WorkspaceOptions(new WorkspaceFoldersOptions(Supported: true, ChangeNotifications: true)),
+        Workspace: new WorkspaceOptions(new WorkspaceFoldersOptions(Supported: true, ChangeNotifications: true), FileOperations(client)),
         CodeActionProvider: client.CodeActionLiterals ? new CodeActionOptions([CodeActionKind.QuickFix, CodeActionKind.Refactor], ResolveProvider: false) : null);
+
+    /// <summary>Rig files and tracks, which others name, and the folders that they may lie in. Null for a client that reports no such operations.</summary>
+    private static FileOperationOptions? FileOperations(ClientFeatures client)
+    {
+        FileOperationFilters? filters = new([new("file", new("**/*.{rig,gpx}", "file")), new("file", new("**", "folder"))]);
+        return client is { WillRenameFiles: false, DidRenameFiles: false, DidDeleteFiles: false }
+            ? null
+            : new FileOperationOptions(client.WillRenameFiles ? filters : null, client.DidRenameFiles ? filters : null, client.DidDeleteFiles ? filters : null);
+    }
 }

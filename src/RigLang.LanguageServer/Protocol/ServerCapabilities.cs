@@ -8,6 +8,13 @@ internal sealed record ServerCapabilities(
     CompletionOptions CompletionProvider,
     bool DefinitionProvider,
     bool ReferencesProvider,
+    bool TypeDefinitionProvider,
+    bool DocumentHighlightProvider,
+    RenameOptions RenameProvider,
+    bool LinkedEditingRangeProvider,
+    bool SelectionRangeProvider,
+    DocumentLinkOptions DocumentLinkProvider,
+    bool WorkspaceSymbolProvider,
     bool DocumentSymbolProvider,
     bool FoldingRangeProvider,
     bool InlayHintProvider,
@@ -23,12 +30,17 @@ internal sealed record TextDocumentSyncOptions(bool OpenClose, int Change);
 
 internal sealed record CompletionOptions(string[] TriggerCharacters, bool ResolveProvider);
 
+/// <summary>Not said to clients that didn't ask for it: the protocol forbids it.</summary>
+internal sealed record RenameOptions(bool? PrepareProvider);
+
+internal sealed record DocumentLinkOptions(bool ResolveProvider);
+
 internal sealed record CodeActionOptions(string[] CodeActionKinds, bool ResolveProvider);
 
 internal sealed record SemanticTokensOptions(SemanticTokensLegend Legend, bool Full, bool Range);
 
 internal sealed record SemanticTokensLegend(string[] TokenTypes, string[] TokenModifiers);
 
-internal sealed record WorkspaceOptions(WorkspaceFoldersOptions WorkspaceFolders);
+internal sealed record WorkspaceOptions(WorkspaceFoldersOptions WorkspaceFolders, FileOperationOptions? FileOperations = null);
 
 internal sealed record WorkspaceFoldersOptions(bool Supported, bool ChangeNotifications);

@@ -1,4 +1,5 @@
 using RigLang.Editing;
+using RigLang.LanguageServer.Documents;
 using RigLang.LanguageServer.Protocol;
 
 namespace RigLang.LanguageServer.Translate;
@@ -16,6 +17,9 @@ internal static class Outline
 
     internal static IEnumerable<SymbolInformation> Flat(IEnumerable<OutlineEntry> entries, string uri, string? container = null) => entries.SelectMany(entry =>
         Flat(entry.Children, uri, Name(entry)).Prepend(new SymbolInformation(Name(entry), Kind(entry.Sort), new Location(uri, Places.ToProtocol(entry.Range)), container)));
+
+    internal static SymbolInformation Found(NamedPlace found, OpenDocuments documents) =>
+        new(found.Name, Kind(found.Sort), Places.ToProtocol(found.Place, documents), found.Container.Length > 0 ? found.Container : null);
 
     /// <summary>The protocol allows no empty name, and a person typing one has none for a moment.</summary>
     private static string Name(OutlineEntry entry) => string.IsNullOrWhiteSpace(entry.Name) ? "(no name)" : entry.Name;

@@ -33,6 +33,19 @@ public static class FilePaths
         return new FileId(isAbsolute && text.StartsWith('/') ? "/" + joined : joined);
     }
 
+    /// <summary>How <paramref name="from"/> writes the path of another file: up to the folder that both are under, then down. <see cref="Resolve"/> reads it back.</summary>
+    public static string PathFrom(FileId from, FileId to)
+    {
+        string[] here = from.Folder.Split('/'), there = to.Folder.Split('/');
+        var same = 0;
+        while (same < here.Length && same < there.Length && here[same] == there[same])
+        {
+            same++;
+        }
+
+        return string.Join('/', Enumerable.Repeat("..", here.Length - same).Concat(there[same..]).Append(to.Name));
+    }
+
     /// <summary>Whether the file lies in one of the folders or below it.</summary>
     public static bool IsUnder(FileId file, IEnumerable<string> folders) =>
         folders.Any(folder => file.Path.StartsWith(folder.EndsWith('/') ? folder : folder + "/", StringComparison.Ordinal));

@@ -34,6 +34,9 @@ public sealed class StoredFiles
     /// <summary>The track in a GPX file, or why there is none.</summary>
     public TrackReading Track(FileId id) => tracks.GetOrAdd(id, file => source.Read(file) is { Text: { } text } ? GpxReader.Read(text) : TrackReading.None(source.Read(file).Problem!));
 
+    /// <summary>Every file that was asked for, those that weren't there included.</summary>
+    public IEnumerable<FileId> Known => rigs.Keys.Concat(tracks.Keys);
+
     public IReadOnlyList<FileId> RigFilesUnder(string folder) => source.RigFilesUnder(folder);
 
     /// <summary>The same, with these files to be read again.</summary>

@@ -19,6 +19,18 @@ internal sealed class FakeAnswers
 
     public ImmutableArray<FilePlace> Places { get; set; } = [];
 
+    public ImmutableArray<NameHighlight> Highlights { get; set; } = [];
+
+    public RenameTarget? RenameTarget { get; set; }
+
+    public Func<string, RenameAnswer> Rename { get; set; } = _ => RenameAnswer.Refused("no name");
+
+    public ImmutableArray<LineRange> Ranges { get; set; } = [];
+
+    public ImmutableArray<FileLink> Links { get; set; } = [];
+
+    public ImmutableArray<NamedPlace> Names { get; set; } = [];
+
     public Func<string, CancellationToken, ImmutableArray<OutlineEntry>> Outline { get; set; } = (_, _) => [];
 
     public ImmutableArray<FoldStretch> Folds { get; set; } = [];

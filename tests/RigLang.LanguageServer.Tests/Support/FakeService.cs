@@ -21,6 +21,25 @@ internal sealed class FakeService(ImmutableDictionary<FileId, string> texts, Fak
     public ImmutableArray<FilePlace> References(FileId file, LinePosition position, bool withDeclaration, CancellationToken cancel) =>
         Known(file, withDeclaration ? answers.Places : [.. answers.Places.Skip(1)]);
 
+    public ImmutableArray<FilePlace> TypeDefinition(FileId file, LinePosition position, CancellationToken cancel) => Known(file, [.. answers.Places.Take(1)]);
+
+    public ImmutableArray<NameHighlight> Highlights(FileId file, LinePosition position, CancellationToken cancel) => Known(file, answers.Highlights);
+
+    public RenameTarget? RenameTarget(FileId file, LinePosition position, CancellationToken cancel) => texts.ContainsKey(file) ? answers.RenameTarget : null;
+
+    public RenameAnswer Rename(FileId file, LinePosition position, string newName, CancellationToken cancel) => answers.Rename(newName);
+
+    public ImmutableArray<LineRange> LinkedPlaces(FileId file, LinePosition position, CancellationToken cancel) => Known(file, answers.Ranges);
+
+    public ImmutableArray<LineRange> SelectionRanges(FileId file, LinePosition position, CancellationToken cancel) => position.Line > 90 ? [] : Known(file, answers.Ranges);
+
+    public ImmutableArray<FileLink> Links(FileId file, CancellationToken cancel) => Known(file, answers.Links);
+
+    public ImmutableArray<(FilePlace Place, string NewText)> PathsAfterMove(ImmutableArray<(FileId Old, FileId New)> moves, CancellationToken cancel) =>
+        [.. moves.SelectMany(move => answers.Places.Select(place => (place, move.New.Name)))];
+
+    public ImmutableArray<NamedPlace> NamesLike(string query, CancellationToken cancel) => [.. answers.Names.Where(name => name.Name.Contains(query, StringComparison.Ordinal))];
+
     public ImmutableArray<OutlineEntry> Outline(FileId file, CancellationToken cancel) =>
         texts.TryGetValue(file, out var text) ? answers.Outline(text, cancel) : [];
 

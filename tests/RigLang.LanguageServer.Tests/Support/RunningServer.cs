@@ -33,11 +33,14 @@ internal sealed class RunningServer : IAsyncDisposable
             semanticTokens = new { refreshSupport = true },
             didChangeWatchedFiles = new { dynamicRegistration = true },
             workspaceFolders = true,
+            fileOperations = new { willRename = true, didRename = true, didDelete = true },
         },
         textDocument = new
         {
             hover = new { contentFormat = new[] { "markdown", "plaintext" } },
             completion = new { completionItem = new { snippetSupport = true, documentationFormat = new[] { "markdown" } } },
+            rename = new { prepareSupport = true },
+            documentLink = new { tooltipSupport = true },
             documentSymbol = new { hierarchicalDocumentSymbolSupport = true },
             codeAction = new { codeActionLiteralSupport = new { codeActionKind = new { valueSet = new[] { "quickfix" } } } },
             publishDiagnostics = new { relatedInformation = true, versionSupport = true, codeDescriptionSupport = true, dataSupport = true, tagSupport = new { valueSet = new[] { 1, 2 } } },
