@@ -133,7 +133,24 @@ public sealed class Reader : IFactReader
         return node.Value;
     }
 
-    /// <summary>The same for values that are no single number; false, and nothing noted, when it can't be computed.</summary>
+    /// <summary>The same, where a plain assumption takes its place: the result is marked as estimated, for the fact that was missing.</summary>
+    public double? GetOrStandIn<TSubject>(Computation<TSubject, double> computation, TSubject subject)
+        where TSubject : ISubject
+    {
+        if (GetIfKnown(computation, subject) is { } value)
+        {
+            return value;
+        }
+
+        if (subject.Study.Compute(computation, subject).Missing is { } missing)
+        {
+            StandIn(missing.Block, missing.Fact);
+        }
+
+        return null;
+    }
+
+    /// <summary>The same as <see cref="GetIfKnown"/> for values that are no single number; false, and nothing noted, when it can't be computed.</summary>
     public bool TryGet<TSubject, T>(Computation<TSubject, T> computation, TSubject subject, out T value)
         where TSubject : ISubject
     {

@@ -95,4 +95,25 @@ public static class AxleGroup
             group += load;
         return new AxleGroupLoads(loads, axles.Length == 0 ? double.NaN : Finite(weight - group));
     }
+
+    /// <summary>
+    /// Loads, N, of independent axles whose frame stood level under a first load: each spring was as far in as the others, so each axle carried its
+    /// share of the rates. What comes on top turns the frame about the coupling.
+    /// </summary>
+    /// <param name="levelLoad">On all axles together when the frame was level, N.</param>
+    /// <param name="addedMoment">Of what came on top, about the coupling, a couple of spring bars included, N·m.</param>
+    /// <param name="axles">Positions above zero and rates above zero.</param>
+    /// <param name="ballRise">Coupling above the height at which the frame was level, m; positive is nose-high.</param>
+    public static IReadOnlyList<double> IndependentFromLevel(double levelLoad, double addedMoment, ReadOnlySpan<SprungAxle> axles, double ballRise = 0)
+    {
+        double rates = 0, first = 0;
+        foreach (SprungAxle axle in axles)
+        {
+            rates += Positive(axle.Rate);
+            first += axle.Rate * Positive(axle.Position);
+        }
+
+        double moment = (levelLoad * first / rates) + addedMoment;
+        return Independent(1, moment, axles, 0, ballRise - (levelLoad / rates)).Loads;
+    }
 }

@@ -38,7 +38,8 @@ public sealed class AxleFacts
         TyresMade = block.Fact(
             "tyres-made", Signature.Moment(MomentShape.YearWeek), "2024-W18", "year and week; the sidewall code 1824 is week 18 of 2024");
         RideRate = block.Fact(
-            "ride-rate", Q.SpringRate, "48 N/mm", "both wheels together, at the wheel", Need.ForResults, plausible: (5000, 1_000_000), positive: true);
+            "ride-rate", Q.SpringRate, "48 N/mm", "both wheels together, at the wheel", Need.ForResults,
+            otherwise: isTrailer ? "equal springs, marked" : "the level isn't computed, and independent axles of a trailer share as if level, marked", plausible: (5000, 1_000_000), positive: true);
         Levelling = block.Fact(
             "levelling", Signature.YesNo, "no", "keeps its height by air or oil", otherwise: "no, said", aliases: ["load-levelling", "air-suspension"]);
         CorneringStiffness = block.Fact(

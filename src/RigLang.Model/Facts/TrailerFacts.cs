@@ -24,7 +24,8 @@ public static class TrailerFacts
         "coupling-to-body", Q.Length, "1.45 m", "ball centre to the front wall", Need.ForResults, plausible: (0.2, 5), positive: true, aliases: ["drawbar"]);
 
     public static FactDeclaration CouplingHeight { get; } = Block.Fact(
-        "coupling-height", Q.Length, "0.43 m", "road to ball centre when the trailer stands level", Need.ForResults, plausible: (0.2, 1.2), positive: true);
+        "coupling-height", Q.Length, "0.43 m", "road to ball centre when the trailer stands level, as under aboard", Need.ForResults,
+        otherwise: "the level isn't computed, and independent axles share as if level, marked", plausible: (0.2, 1.2), positive: true);
 
     public static FactDeclaration Length { get; } = Block.Fact("length", Q.Length, "7.6 m", "overall", Need.ForResults, plausible: (1, 16), positive: true);
 

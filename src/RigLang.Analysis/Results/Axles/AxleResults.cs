@@ -13,7 +13,7 @@ public static class AxleResults
 
     public static ResultDeclaration<AxleSubject> Load { get; } = Set.Add(
         "axle-load", QuantityKinds.Mass, "Axle load", "on this axle, coupled as driven; of equal axles, on each",
-        "front-axle-load, rear-axle-load, or this axle's share of trailer-axle-load", "moments; equalised axles share equally, independent ones by their springs",
+        "front-axle-load, rear-axle-load, or this axle's share of trailer-axle-load", "moments; equalised axles share equally, independent ones by their springs and the coupling's height",
         (read, axle) => axle.IsTrailer
             ? read.Get(LoadStates.TrailerAxles, axle.Rig) is var loads && IndexOf(read, axle) is var index && index < loads.Count ? loads[index] / Constants.Gravity : double.NaN
             : read.Get(axle.Axle.Key == "front" ? LoadResults.FrontAxleLoad : LoadResults.RearAxleLoad, axle.Rig));

@@ -77,21 +77,22 @@ internal static class Geometry
     {
         var isIndependent = read.Get(IsIndependent, rig);
         var axles = new List<SprungAxle>();
+        // Equal springs share as springs of any other equal rate do; one rate says nothing beside an unknown one.
+        var unknown = isIndependent ? rig.TrailerAxles.FirstOrDefault(axle => read.QuantityIfKnown(axle.Axle, axle.Facts.RideRate) is null) : null;
+        if (unknown is not null)
+        {
+            read.StandIn(unknown.Axle, unknown.Facts.RideRate);
+        }
+
         foreach (var axle in rig.TrailerAxles)
         {
-            var rate = isIndependent ? read.QuantityIfKnown(axle.Axle, axle.Facts.RideRate) : 1;
-            if (rate is null)
-            {
-                // Equal springs share as springs of any other equal rate do.
-                read.StandIn(axle.Axle, axle.Facts.RideRate);
-            }
-
+            var rate = isIndependent && unknown is null ? read.Quantity(axle.Axle, axle.Facts.RideRate) : 1;
             var middle = read.Get(AxleBehindCoupling, axle);
             var count = (int)Math.Clamp(read.Quantity(axle.Axle, axle.Facts.EqualAxles!), 1, 9);
             var spacing = count > 1 ? read.QuantityIfKnown(axle.Axle, axle.Facts.Spacing!) ?? 0 : 0;
             for (var index = 0; index < count; index++)
             {
-                axles.Add(new SprungAxle(middle + ((index - ((count - 1) / 2.0)) * spacing), rate ?? 1));
+                axles.Add(new SprungAxle(middle + ((index - ((count - 1) / 2.0)) * spacing), rate));
             }
         }
 

@@ -85,17 +85,27 @@ internal static class LoadStates
         return Hitch.Couple(read.Get(Tow, rig), read.Get(Trailer, rig), read.Get(Couple, rig));
     });
 
-    /// <summary>Each trailer axle's load, N, in the order of the axles counted one by one.</summary>
+    /// <summary>Each trailer axle's load, N, in the order of the axles counted one by one. They always sum to what the axles carry together.</summary>
     public static Computation<RigStudy, IReadOnlyList<double>> TrailerAxles { get; } = new("loads of the trailer's axles", (read, rig) =>
     {
         var axles = read.Get(Geometry.TrailerAxles, rig);
-        var trailer = read.Get(Trailer, rig);
-        var couple = read.Get(Couple, rig);
-        var weight = Constants.Gravity * trailer.Mass;
-        return read.Get(Geometry.IsIndependent, rig)
-            ? AxleGroup.Independent(weight, trailer.MassCentre, axles.ToArray(), couple, read.GetIfKnown(Level.BallRise, rig) ?? 0).Loads
-            : [.. axles.Select(_ => read.Get(AsDriven, rig).TrailerAxles / axles.Count)];
+        var together = read.Get(AsDriven, rig).TrailerAxles;
+        return read.Get(Geometry.IsIndependent, rig) ? ByTheirSprings(read, rig, axles.ToArray(), together) : [.. axles.Select(_ => together / axles.Count)];
     });
+
+    /// <summary>
+    /// Independent axles. Weighed level, each carried its share of the springs; from there the frame turns about the ball with what is loaded, with the couple and
+    /// with the ball's height. What that height changes at the ball itself is small and left out there, so it is left out of the sum here.
+    /// </summary>
+    private static List<double> ByTheirSprings(Reader read, RigStudy rig, SprungAxle[] axles, double together)
+    {
+        var weighed = Constants.Gravity * (read.Quantity(rig.Trailer, TrailerFacts.Mass) - read.Quantity(rig.Trailer, TrailerFacts.Tongue));
+        var added = Constants.Gravity * read.Get(Cargo.OnTrailer, rig).Sum(item => item.Mass * item.Position);
+        var rise = read.GetOrStandIn(Level.BallRise, rig) ?? 0;
+        var loads = AxleGroup.IndependentFromLevel(weighed, added + read.Get(Couple, rig), axles, rise);
+        var sum = loads.Sum();
+        return [.. loads.Select(load => load / sum * together)];
+    }
 
     private static double Carried(Reader read, RigStudy rig, string axle)
     {
