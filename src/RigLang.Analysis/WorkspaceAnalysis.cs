@@ -95,7 +95,7 @@ public sealed class WorkspaceAnalysis
                 continue;
             }
 
-            var (left, allowed) = Allowances.Apply(declaration, all.Concat(RunChecksOf(declaration, cancel)));
+            var (left, allowed) = Allowances.Apply(declaration, all.Concat(RunChecksOf(declaration, cancel)), () => Judgeable.Is(this, declaration));
             remaining.AddRange(InOrder(left.Select(finding => InOwnFile(own, finding))));
             accepted.AddRange(allowed);
         }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RigLang.Analysis.Checks.Examples;
 using RigLang.Model.Binding;
 using RigLang.Model.Linking;
 using RigLang.Syntax;
@@ -15,16 +16,9 @@ public static class Allowances
         Slug = "allows-nothing",
         Severity = Severity.Warning,
         Summary = "An `allow` line accepts a finding that is not there.",
-        Why = "The reason for it is gone, and the line would hide the next finding of its kind.",
-        Bad = """
-            rig solo
-                vehicle van
-                allow tongue-below-usual because "the maker asks for 5 %"
-            """,
-        Good = """
-            rig solo
-                vehicle van
-            """,
+        Why = "The reason for it is gone, and the line would hide the next finding of its kind. Not said while a line that the declaration rests on is in error, or while its loads can't be computed: the finding may come back with them.",
+        Bad = RigExample.Pair + "\n    allow tongue-below-usual because \"the maker asks for 5 %\"",
+        Good = RigExample.Pair,
         Fix = "Delete the line.",
         CanBeAllowed = false,
     };
@@ -53,7 +47,11 @@ public static class Allowances
     public static ImmutableArray<CheckDeclaration> Declarations => [AllowsNothing, UnknownCheck];
 
     /// <summary>The findings that remain, and those that were accepted with the line that accepts them.</summary>
-    public static (ImmutableArray<Finding> Remaining, ImmutableArray<(Finding Finding, Fact Allow)> Accepted) Apply(Declaration declaration, IEnumerable<Finding> findings)
+    /// <param name="declaration">Whose lines accept.</param>
+    /// <param name="findings">All that there is to report of it.</param>
+    /// <param name="canBeJudged">Whether everything came out that its checks look at. While it didn't, nobody knows whether a line accepts something.</param>
+    public static (ImmutableArray<Finding> Remaining, ImmutableArray<(Finding Finding, Fact Allow)> Accepted) Apply(
+        Declaration declaration, IEnumerable<Finding> findings, Func<bool> canBeJudged)
     {
         if (declaration.Allows is [])
         {
@@ -84,7 +82,7 @@ public static class Allowances
             {
                 remaining.Add(Unknown(line, check));
             }
-            else if (!accepted.Any(pair => ReferenceEquals(pair.Item2, line)))
+            else if (!accepted.Any(pair => ReferenceEquals(pair.Item2, line)) && canBeJudged())
             {
                 remaining.Add(new Finding(AllowsNothing, line.Place, $"Nothing here is reported as `{line.WordOf("check")}` any more. Delete the line.")
                 {
