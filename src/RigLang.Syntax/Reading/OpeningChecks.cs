@@ -25,6 +25,14 @@ internal static class OpeningChecks
             line.Findings.Add(OpeningOutOfOrder.Of(title, TextOf(line, title.Span), late, opening.Parent, Between(line, late, opening.Parent)));
         }
 
+        if (opening is { Name: not null, Title: null, LikeKeyword: null, Stray: [WordSyntax first, ..] } && opening.Stray.All(argument => argument is WordSyntax or MeasureSyntax))
+        {
+            var words = TextSpan.FromBounds(first.Span.Start, opening.Stray[^1].Span.End);
+            line.Findings.RemoveAll(finding => finding.Span.Start >= words.Start); // a title's words are many things to the scanner
+            line.Findings.Add(StrayText.OfTitle(words, TextOf(line, words)));
+            return opening;
+        }
+
         ReportExcess(opening.Stray, line, "an opening is kind, name, `like` other, \"title\"");
         return opening;
     }

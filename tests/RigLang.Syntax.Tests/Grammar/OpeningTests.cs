@@ -53,6 +53,15 @@ public class OpeningTests
     }
 
     [Fact]
+    public void A_title_without_quotes_is_reported_as_that_and_only_once()
+    {
+        var finding = FileSyntax.Parse("rig show-day To the Show 2").Findings().Should().ContainSingle().Which.Finding;
+
+        finding.Check.Slug.Should().Be("stray-text");
+        finding.Fixes.Should().ContainSingle().Which.NewText.Should().Be("\"To the Show 2\"");
+    }
+
+    [Fact]
     public void Use_and_language_are_declarations_of_their_own()
     {
         var file = FileSyntax.Parse("# head\nlanguage 1\nuse \"a/van.rig\" # mine\nvehicle van\n");

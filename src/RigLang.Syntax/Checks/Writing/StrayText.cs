@@ -17,5 +17,9 @@ public static class StrayText
 
     internal static LineFinding Of(TextSpan span, ReadOnlySpan<char> typed) => new(Check, span, $"{Shown.Of(typed)} isn't understood here. Text stands in double quotes, a remark behind #.");
 
+    /// <summary>Words behind a declaration's name: a title that lacks its quotes.</summary>
+    internal static LineFinding OfTitle(TextSpan span, string typed) =>
+        new(Check, span, $"{Shown.Of(typed)} isn't understood here. If it is a title, put it in double quotes.", [new LineFix("Put the title in quotes", span, $"\"{typed}\"")]);
+
     internal static LineFinding OfExcess(TextSpan span, ReadOnlySpan<char> typed, string complete) => new(Check, span, $"{Shown.Of(typed)} is too much here: {complete}.");
 }
