@@ -3,6 +3,7 @@ using RigLang.Model.Checks.Naming;
 using RigLang.Model.Checks.Units;
 using RigLang.Model.Declaring;
 using RigLang.Quantities;
+using RigLang.Syntax;
 using RigLang.Syntax.Tree;
 
 namespace RigLang.Model.Binding;
@@ -62,6 +63,8 @@ internal static class FactReader
     private static void ReadPhrases(LineReading line, ImmutableDictionary<string, SlotValue>.Builder values)
     {
         var open = line.Fact.Signature.Slots.Where(slot => slot.Lead is not null).ToList();
+        var leftOver = new List<TextSpan>();
+        var followsStray = line.HasStrayBefore;
         while (line.Next is { } next)
         {
             var slot = next is WordSyntax word ? open.FirstOrDefault(slot => slot.Lead == word.Text) : null;
@@ -71,10 +74,20 @@ internal static class FactReader
                 open.Remove(slot);
                 ReadSlot(line, slot with { IsOptional = false }, values);
             }
-            else if (next is not StraySyntax)
+            else if (next is StraySyntax)
             {
-                line.Findings.Add(ArgumentLeftOver.Report(line.PlaceOf(next.Span), line.Fact));
+                followsStray = true;
             }
+            else if (!followsStray)
+            {
+                leftOver.Add(next.Span);
+            }
+        }
+
+        // One finding for all of it; what stands behind text that the line reader reported falls with that.
+        if (leftOver.Count > 0)
+        {
+            line.Findings.Add(ArgumentLeftOver.Report(line.PlaceOf(TextSpan.FromBounds(leftOver[0].Start, leftOver[^1].End)), line.Fact));
         }
 
         foreach (var slot in open.Where(slot => !slot.IsOptional))

@@ -16,6 +16,9 @@ internal sealed class LineReading(FactDeclaration fact, FactSyntax syntax, Place
 
     public ArgumentSyntax? AfterNext => index + 1 < syntax.Arguments.Length ? syntax.Arguments[index + 1] : null;
 
+    /// <summary>Whether something that the line reader didn't understand was passed already.</summary>
+    public bool HasStrayBefore => syntax.Arguments.Take(index).Any(argument => argument is StraySyntax);
+
     private int index;
 
     public void Advance() => index++;

@@ -1,4 +1,5 @@
 using RigLang.Model.Checks.Naming;
+using RigLang.Model.Checks.Units;
 using RigLang.Model.Declaring;
 using RigLang.Quantities;
 using RigLang.Syntax;
@@ -51,6 +52,12 @@ internal static class PositionReader
         }
 
         line.Advance();
+        if (measure is { Measure.Value: < 0 })
+        {
+            line.Findings.Add(MustBePositive.ReportPlace(line.PlaceOf(TextSpan.FromBounds(distance.Span.Start, name.Span.End)), measure.Measure, isAhead, name.Text));
+            return null;
+        }
+
         return measure is null
             ? null
             : new PositionValue(TextSpan.FromBounds(distance.Span.Start, name.Span.End), isAhead ? -measure.Measure.Value : measure.Measure.Value, measure.Measure, name.Text, name.Span);

@@ -92,6 +92,9 @@ public sealed class LineTests
     [InlineData("vehicle v\n    wheelbase 2.94 kg", "unit-of-something-else")]
     [InlineData("vehicle v\n    wheelbase 2.94 furlongz", "unit-unknown")]
     [InlineData("vehicle v\n    wheelbase 2.94 m long", "argument-left-over")]
+    [InlineData("vehicle v\n    wheelbase 2.94 m and no more", "argument-left-over")]
+    [InlineData("vehicle v\n    wheelbase ~2.94 m", "stray-text")]
+    [InlineData("load l\n    on trailer\n        item box 5 kg at -2 m behind axle", "must-be-positive")]
     [InlineData("vehicle v\n    wheelbase 0 m", "must-be-positive")]
     [InlineData("vehicle v\n    wheelbase -2.9 m", "must-be-positive")]
     [InlineData("vehicle v\n    wheelbase 294 m", "magnitude-unlikely")]
@@ -105,6 +108,35 @@ public sealed class LineTests
     public void What_does_not_fit_is_reported_once(string text, string slug)
     {
         Reading.Slugs(text).Should().Equal(slug);
+    }
+
+    [Fact]
+    public void A_forgotten_at_is_asked_for_and_the_place_marked_as_one()
+    {
+        var findings = Reading.Findings(Reading.File("load l\n    on trailer\n        item hay 18 kg 1.30 m ahead of axle")).ToList();
+
+        findings.Select(finding => finding.Check.Slug).Should().BeEquivalentTo("value-missing", "argument-left-over");
+        findings.Single(finding => finding.Check.Slug == "argument-left-over").Place.Text.Should().Be("1.30 m ahead of axle");
+        findings.Single(finding => finding.Check.Slug == "value-missing").Message.Should().StartWith("`item` needs its place behind `at`, for instance");
+    }
+
+    [Theory]
+    [InlineData("-2 m behind axle", "2 m ahead of axle")]
+    [InlineData("-2.50 m ahead of axle", "2.50 m behind axle")]
+    public void A_place_with_a_sign_counts_nowhere_and_can_be_turned(string typed, string turned)
+    {
+        var finding = Reading.Findings(Reading.File($"load l\n    on trailer\n        item box 5 kg at {typed}")).Should().ContainSingle().Subject;
+
+        finding.Place.Text.Should().Be(typed);
+        finding.Fixes.SelectMany(fix => fix.Edits).Select(edit => edit.NewText).Should().Contain(turned);
+    }
+
+    [Theory]
+    [InlineData("vehicle v\n    axle front\n        pressure 27 bar", "0.8 bar to 9 bar")]
+    [InlineData("vehicle v\n    wheelbase 294 m", "1.5 m to 8 m")]
+    public void The_usual_range_has_no_digits_that_say_nothing(string text, string range)
+    {
+        Reading.Findings(Reading.File(text)).Single(finding => finding.Check.Slug == "magnitude-unlikely").Message.Should().Contain(range);
     }
 
     [Theory]

@@ -28,5 +28,10 @@ public static class ValueMissing
     };
 
     public static Finding Report(Place place, FactDeclaration fact, Slot slot) =>
-        new(Declaration, place, $"`{fact.Keyword}` needs {slot.Form.Words}{(slot.Role == Signature.ValueRole ? "" : $" for its {slot.Role}")}, for instance `{fact.Keyword} {fact.Example}`.");
+        new(Declaration, place, $"`{fact.Keyword}` needs {Wanted(slot)}, for instance `{fact.Keyword} {fact.Example}`.");
+
+    private static string Wanted(Slot slot) =>
+        slot.Form is PositionForm ? $"its place behind `{slot.Lead}`"
+        : slot.Role == Signature.ValueRole ? slot.Form.Words
+        : $"{slot.Form.Words} for its {slot.Role}";
 }

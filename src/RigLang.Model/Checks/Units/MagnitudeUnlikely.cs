@@ -28,7 +28,9 @@ public static class MagnitudeUnlikely
 
     public static Finding Report(Place place, FactDeclaration fact, Measure measure, (double Low, double High) range)
     {
-        string Written(double si) => QuantityWriter.Write(si, measure.Unit, 3);
+        // 0.8 bar, and not 0.800 bar: a usual range is no measurement.
+        int Decimals(double value) => Enumerable.Range(0, 3).FirstOrDefault(decimals => Math.Abs(Math.Round(value, decimals) - value) < 0.0005, 3);
+        string Written(double si) => QuantityWriter.Write(si, measure.Unit, Decimals(measure.Unit.FromSi(si)));
         return new Finding(Declaration, place, $"{measure.Text} is an unlikely `{fact.Keyword}`: ordinarily {Written(range.Low)} to {Written(range.High)}. Check digit and unit.");
     }
 }

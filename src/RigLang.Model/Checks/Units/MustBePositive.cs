@@ -29,4 +29,15 @@ public static class MustBePositive
 
     public static Finding Report(Place place, FactDeclaration fact, Measure measure) =>
         new(Declaration, place, $"`{fact.Keyword}` must be more than zero; {measure.Text} is left out of all results.");
+
+    /// <summary>A distance with a sign: whether it is meant along or against the word behind it, only its author knows.</summary>
+    public static Finding ReportPlace(Place place, Measure distance, bool isAhead, string point)
+    {
+        var plain = distance.Text.TrimStart('-', '\u2212');
+        var (same, turned) = isAhead ? ("ahead of", "behind") : ("behind", "ahead of");
+        return new Finding(Declaration, place, $"`{distance.Text}` has a sign, and a place has none: write `{plain} {same} {point}` or `{plain} {turned} {point}`. Until then it counts nowhere.")
+        {
+            Fixes = [new Fix($"Write `{plain} {turned} {point}`", place, $"{plain} {turned} {point}"), new Fix($"Write `{plain} {same} {point}`", place, $"{plain} {same} {point}")],
+        };
+    }
 }
