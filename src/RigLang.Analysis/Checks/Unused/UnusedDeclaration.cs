@@ -1,5 +1,6 @@
 using System.Runtime.CompilerServices;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Studies;
 using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
 using RigLang.Model.Linking;
@@ -35,11 +36,16 @@ public sealed class UnusedDeclaration : WorkspaceCheck
     {
         // A file of parts alone is there for other files to use; which ones do isn't known here.
         if (IsPart(declaration.Kind) && workspace.Link(declaration.Own.File) is { } file && file.FindOwn(declaration.Kind, declaration.Name) == declaration
-            && Named.GetValue(file, NamedIn) is { Count: > 0 } named && !named.Contains((declaration.Kind, declaration.Name)))
+            && Named.GetValue(file, NamedIn) is { Count: > 0 } named && !named.Contains((declaration.Kind, declaration.Name))
+            && !named.Any(line => line.Item1 == declaration.Kind && IsNowhere(workspace, file, line.Item2, declaration.Kind)))
         {
             yield return Report(declaration.Own.NamePlace, $"No rig of this file names {declaration}.");
         }
     }
+
+    /// <summary>A misspelt name may be this one's; it is reported where it stands.</summary>
+    private static bool IsNowhere(Workspace workspace, LinkedFile file, string name, DeclarationKind kind) =>
+        workspace.Find(file.File.Id, kind, name) is null && BuiltInPractices.Find(kind, name) is null;
 
     /// <summary>Empty for a file without rigs.</summary>
     private static HashSet<(DeclarationKind, string)> NamedIn(LinkedFile file)

@@ -36,6 +36,12 @@ public sealed class ScaledAxleUnknown : WeighingCheck
     {
         foreach (var pass in weighing.Passes)
         {
+            // A part that isn't found, or an axle without its name, is reported where it stands; its axles may be the ones meant.
+            if (pass.Rig.Parts.Vehicle is null || pass.Rig.Axles.Any(axle => axle.Axle.Key.Length == 0) || (pass.Rig.HasTrailer && pass.Rig.Parts.Trailer is null))
+            {
+                continue;
+            }
+
             var known = pass.Rig.Axles.Select(axle => axle.Axle.Key).ToList();
             foreach (var line in pass.Block.All(PassFacts.Scale).Where(line => line.IsComplete))
             {
