@@ -37,7 +37,7 @@ public sealed record Bound(IResult Result, double? Low, double? High, bool IsStr
         Measure? M(MeasureSyntax? syntax) => syntax is null ? null : SlotReading.Measure(syntax, result.Kind);
         switch (argument)
         {
-            case RangeSyntax range when M(range.Low) is { } low && M(range.High) is { } high:
+            case RangeSyntax range when M(range.Low) is { } low && M(range.High) is { } high && low.Value <= high.Value:
                 return new Bound(result, low.Value, high.Value, false, at, high, line);
             case BoundSyntax { Comparison: Comparison.Equal } bound when M(bound.Measure) is { } value:
                 var half = value.HalfWidth > 0 ? value.HalfWidth : value.Unit.HalfWidthToSi(0.5 * Math.Pow(10, -value.Decimals), value.Value);

@@ -29,7 +29,7 @@ public sealed class LoadingCheckTests
     [Fact]
     public void A_level_under_aboard_is_reported_where_it_stands() =>
         Study.Findings(Rigs.Plain("couple 0 N·m").Replace("    aboard nothing\n\nhitch", "    tank grey 60 L water at axle\n    aboard\n        fill fresh 50 %\n\nhitch"))
-            .Single(finding => finding.Check.Slug == "unknown-tank").Message.Should().Be("trailer t has no tank `fresh`. Its tanks are `grey`.");
+            .Single(finding => finding.Check.Slug == "unknown-tank").Message.Should().Be("trailer t has no tank `fresh`. It has `grey`.");
 
     [Theory]
     [InlineData("60 L", false)]

@@ -72,11 +72,20 @@ public sealed class UnknownResult : DeclarationCheck
             }
         }
 
+        if ((line.Values.GetValueOrDefault("bound") as RawValue)?.Argument is RangeSyntax { Low: { } low, High: { } high } && SlotReading.Measure(low, result.Kind)?.Value > SlotReading.Measure(high, result.Kind)?.Value)
+        {
+            var (from, to) = (TextOf(line, low), TextOf(line, high));
+            var backward = line.PlaceOf("bound");
+            return Report(backward, $"`{from} .. {to}` runs from high to low, so nothing can lie in it. Write `{to} .. {from}`.") with { Fixes = [new Fix($"Write `{to} .. {from}`", backward, $"{to} .. {from}")] };
+        }
+
         // Read past, it would be judged at the rig's own speed.
         return line.Values.GetValueOrDefault("at") is RawValue { Argument: var at } && !(at is MeasureSyntax speed && SlotReading.Measure(speed, QuantityKinds.Speed) is not null)
             ? Report(line.PlaceOf("at"), $"Behind `at` stands a speed, for instance {Example(QuantityKinds.Speed)}; so nothing is tested here.")
             : null;
     }
+
+    private static string TextOf(Fact line, MeasureSyntax measure) => (line.Place with { Span = measure.Span }).Text;
 
     private static string Example(QuantityKind kind)
     {

@@ -21,7 +21,7 @@ public sealed class BallOffLevel() : PracticeCheck(RigFacts.Trailer, ("ball-leve
         Source = "common practice; values from memory",
     };
 
-    private protected override string Says(MissedLimit missed) => "Against level the coupling is carried at";
+    private protected override string Says(MissedLimit missed) => "The coupling's height against level is";
 
     private protected override string Advice(MissedLimit missed) => missed.Miss == Miss.Below ? "The trailer runs nose-down: carry the ball higher." : "The trailer runs nose-high: carry the ball lower.";
 }

@@ -44,5 +44,5 @@ public sealed class UnknownTank : RigCheck
 
     /// <summary>Which tanks there are, as a sentence.</summary>
     internal static string Known(IReadOnlyCollection<string> tanks) =>
-        tanks.Count == 0 ? "None is built in; a `tank` line says where one is." : $"Its tanks are {string.Join(", ", tanks.Select(tank => $"`{tank}`"))}.";
+        tanks.Count == 0 ? "None is built in; a `tank` line says where one is." : $"It has {string.Join(", ", tanks.Select(tank => $"`{tank}`"))}.";
 }
