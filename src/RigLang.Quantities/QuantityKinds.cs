@@ -15,6 +15,9 @@ public static class QuantityKinds
     /// <summary>Along the road.</summary>
     public static readonly QuantityKind Distance = Add(new("distance", Dimension.Length, Kilometre, 1, Mile, 1, Kilometre, Mile, Metre));
 
+    /// <summary>To a standstill.</summary>
+    public static readonly QuantityKind StopLength = Add(new("length of a stop", Dimension.Length, Metre, 1, Foot, 0, Metre, Foot));
+
     /// <summary>Climb, descent, altitude.</summary>
     public static readonly QuantityKind Height = Add(new("height", Dimension.Length, Metre, 0, Foot, 0, Metre, Foot));
 

@@ -29,6 +29,44 @@ public sealed class BrakingTests
         (stop.Push / 1000).Should().BeApproximately(kilonewtons, 0.0006);
     }
 
+    [Property]
+    public void An_overrun_brake_settles_where_its_push_and_its_force_agree(int vehicle, int trailer, int grip, int ratio)
+    {
+        double tow = Between(vehicle, 800, 3500) * Constants.Gravity, behind = Between(trailer, 0, 3500) * Constants.Gravity, μ = Between(grip, 0.05, 1.1), most = Between(ratio, 0, 0.7);
+        RigStop stop = RigBraking.OnWheels(tow, behind, behind / Constants.Gravity, μ, most, OverrunBrake.ByRegulation);
+        // By going round: the push works the brake, the brake lessens the push.
+        double brake = 0;
+        for (int i = 0; i < 5000; i++)
+        {
+            double deceleration = Constants.Gravity * ((μ * tow) + brake) / (tow + behind);
+            double push = (behind * deceleration / Constants.Gravity) - brake;
+            brake += 0.05 * (Math.Clamp(7 * (push - (0.03 * behind)), 0, Math.Min(μ, most) * behind) - brake);
+        }
+
+        stop.Deceleration.Should().BeApproximately(Constants.Gravity * ((μ * tow) + brake) / (tow + behind), 1e-3);
+        stop.Push.Should().BeApproximately((behind * stop.Deceleration / Constants.Gravity) - brake, 5);
+        stop.Deceleration.Should().BeLessThanOrEqualTo(RigBraking.OnWheels(tow, behind, behind / Constants.Gravity, μ, most).Deceleration + 1e-9);
+    }
+
+    [Property]
+    public void Brake_forces_slow_the_whole_and_the_push_slows_the_trailer(int vehicle, int trailer, int tongue, int ratio)
+    {
+        double tow = Between(vehicle, 800, 3500), behind = Between(trailer, 1, 3500), on = behind * Between(tongue, 0, 0.15), z = Between(ratio, 0, 0.8), g = Constants.Gravity;
+        RigStop stop = RigBraking.OnWheels((tow + on) * g, (behind - on) * g, behind, 0.8, z);
+        double trailerForce = z * (behind - on) * g;
+        ((tow + behind) * stop.Deceleration).Should().BeApproximately((0.8 * (tow + on) * g) + trailerForce, 1e-6);
+        (behind * stop.Deceleration).Should().BeApproximately(stop.Push + trailerForce, 1e-6);
+        // With nothing on the tongue it is the reference's formula.
+        RigBraking.OnWheels(tow * g, behind * g, behind, 0.8, z).Deceleration.Should().BeApproximately(RigBraking.Full(tow, behind, 0.8, z).Deceleration, 1e-9);
+    }
+
+    [Property]
+    public void The_grade_that_a_force_holds_is_held_by_that_force(int mass, int grade)
+    {
+        double m = Between(mass, 300, 8000), g = Between(grade, 0, 0.6);
+        RigBraking.HeldGrade(RigBraking.Holding(m, g), m).Should().BeApproximately(g, 1e-9);
+    }
+
     [Theory]
     [InlineData(0.5, 0.4680, 0.5727)]
     [InlineData(0.8, 0.6832, 1.1721)]

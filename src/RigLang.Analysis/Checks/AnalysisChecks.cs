@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using RigLang.Analysis.Checks.Braking;
 using RigLang.Analysis.Checks.Declarations;
 using RigLang.Analysis.Checks.Expectations;
 using RigLang.Analysis.Checks.Handling;
@@ -29,6 +30,7 @@ public static class AnalysisChecks
         .. HitchChecks.All,
         .. TyreChecks.All,
         .. HandlingChecks.All,
+        .. BrakingChecks.All,
         .. LawChecks.All,
         .. UnusedChecks.All,
         .. TripChecks.All,

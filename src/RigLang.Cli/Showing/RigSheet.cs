@@ -1,4 +1,5 @@
 using RigLang.Analysis.Results;
+using RigLang.Analysis.Results.Braking;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Analysis.Results.Rigs;
 using RigLang.Analysis.Results.Road;
@@ -22,6 +23,7 @@ internal static class RigSheet
         ("Hitch and level", HitchResults.Set.All),
         ("On the road", RoadResults.Set.All),
         ("Keeping straight", StabilityResults.Set.All),
+        ("Stopping and standing", BrakingResults.Set.All),
         ("Tipping", RolloverResults.Set.All),
     ]);
 

@@ -1,6 +1,7 @@
 using RigLang.Syntax;
 using System.Collections.Immutable;
 using RigLang.Analysis.Results;
+using RigLang.Analysis.Results.Braking;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Analysis.Results.Rigs;
 using RigLang.Analysis.Results.Road;
@@ -27,7 +28,7 @@ internal static class RigCard
     private static readonly ImmutableArray<IResult> Ratios =
     [
         RatioResults.TongueRatio, RatioResults.OverhangRatio, RatioResults.TrailerShare, RatioResults.FrontAxleChange, HitchResults.RestoredShare, RatingResults.PayloadLeft,
-        StabilityResults.Damping, RoadResults.LevelRange,
+        StabilityResults.Damping, BrakingResults.StopDistance, RoadResults.LevelRange,
     ];
 
     private static readonly ImmutableArray<IResult> Loads =

@@ -26,8 +26,16 @@ public static class StoppingDistance
     /// <param name="coefficient">c, m/(km/h)²: 0.0060 of FMVSS 135 is 6.43 m/s².</param>
     public static double DecelerationOfLimit(double coefficient) => Finite(1 / (2 * 3.6 * 3.6 * Positive(coefficient)));
 
-    /// <summary>
-    /// Longest cold stop that FMVSS 135 allows a light vehicle, m: 0.10 V + 0.0060 V², V in km/h. Source: 49 CFR 571.135.
-    /// </summary>
-    public static double LightVehicleLimit(double speed) => Finite((0.10 * NotNegative(speed) * 3.6) + (0.0060 * speed * speed * 3.6 * 3.6));
+    /// <summary>Longest stop of a limit of the form <c>0.1 V + c V²</c> (V in km/h), m.</summary>
+    /// <param name="speed">m/s, zero or above.</param>
+    /// <param name="coefficient">c, m/(km/h)², above zero.</param>
+    /// <param name="perSpeed">What each km/h adds for the brakes to build up, m/(km/h).</param>
+    public static double Limit(double speed, double coefficient, double perSpeed = 0.10)
+    {
+        double kilometresPerHour = NotNegative(speed) * 3.6;
+        return Finite((NotNegative(perSpeed) * kilometresPerHour) + (Positive(coefficient) * kilometresPerHour * kilometresPerHour));
+    }
+
+    /// <summary>Longest cold stop that FMVSS 135 allows a light vehicle, m: 0.10 V + 0.0060 V², V in km/h. Source: 49 CFR 571.135.</summary>
+    public static double LightVehicleLimit(double speed) => Limit(speed, 0.0060);
 }

@@ -101,6 +101,9 @@ public static class VehicleFacts
 
     public static FactDeclaration Abs { get; } = Block.Fact("abs", Signature.YesNo, "yes", "antilock brakes", Need.ForResults);
 
+    public static FactDeclaration ParkingAxle { get; } = Block.Fact(
+        "parking-axle", Signature.Choice("front", "rear", "all"), "rear", "the wheels that the parking brake holds", Need.ForResults, otherwise: "rear, marked", aliases: ["handbrake"]);
+
     public static FactDeclaration StabilityControl { get; } = Block.Fact(
         "stability-control", Signature.YesNo, "yes", "has a mode that steadies a trailer");
 

@@ -1,0 +1,9 @@
+using System.Collections.Immutable;
+
+namespace RigLang.Analysis.Checks.Braking;
+
+/// <summary>The checks of how a rig stops.</summary>
+public static class BrakingChecks
+{
+    public static ImmutableArray<Check> All { get; } = [new LongStop()];
+}
