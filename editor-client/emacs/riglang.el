@@ -12,6 +12,10 @@
   "The server: program and arguments."
   :type '(repeat string))
 
+(defcustom riglang-unit-system "asWritten"
+  "The units of computed values: those of the file's author, metric ones, or US ones."
+  :type '(choice (const :tag "As written" "asWritten") (const :tag "Metric" "metric") (const :tag "US" "us")))
+
 (defvar riglang-font-lock
   '(("^[[:alpha:]][[:alnum:]-]*" . font-lock-keyword-face)
     ("^[ ]+\\([[:alpha:]][[:alnum:]-]*\\)" 1 font-lock-variable-name-face)
@@ -35,7 +39,12 @@
 ;;;###autoload
 (add-to-list 'auto-mode-alist '("\\.rig\\'" . rig-mode))
 
-(add-to-list 'eglot-server-programs (cons 'rig-mode (lambda (&rest _) riglang-command)))
+;; A function, so that both options may be set after this file is loaded.
+(defun riglang-contact (&rest _)
+  "How Eglot starts the server."
+  (append riglang-command (list :initializationOptions (list :unitSystem riglang-unit-system))))
+
+(add-to-list 'eglot-server-programs (cons 'rig-mode #'riglang-contact))
 (add-hook 'rig-mode-hook #'eglot-ensure)
 
 (provide 'riglang)
