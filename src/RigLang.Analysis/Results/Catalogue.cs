@@ -22,7 +22,7 @@ public static class Catalogue
         .. AxleResults.Set.All, .. TyreResults.Set.All,
         .. TripResults.Set.All, .. LegResults.Set.All, .. LegHandling.Set.All, .. StopResults.Set.All,
         .. RunResults.Set.All, .. RunSetResults.Set.All,
-        .. WeighingResults.Set.All, .. ReadingResults.Set.All,
+        .. WeighingResults.Set.All, .. WeighingFitResults.Set.All, .. ReadingResults.Set.All,
     ];
 
     private static readonly FrozenDictionary<string, IResult> ByName = Results.ToFrozenDictionary(result => result.Name, StringComparer.Ordinal);

@@ -11,6 +11,7 @@ internal static class WeighingSheet
     public static IEnumerable<Section> Sections(WeighingStudy weighing, UnitChoice units)
     {
         yield return ResultRows.Of("From the passes", WeighingResults.Set.All, weighing, units);
+        yield return ResultRows.Of("All readings together", WeighingFitResults.Set.All, weighing, units);
         foreach (var pass in weighing.Passes)
         {
             yield return new Section($"Pass {pass.Block.Key}", [.. pass.Readings.Select(reading => RowOf(reading, units))]);

@@ -14,7 +14,7 @@ internal static class WeighingCard
     {
         var units = SubjectUnits.Of(weighing, view.State.Units);
         var card = new CardText().Heading(weighing.Title, weighing.Parts.Weighing.Title).Paragraph($"Of {weighing.Rig.Title}")
-            .Table(ResultLines.Rows(WeighingResults.Set.All, weighing, units));
+            .Table(ResultLines.Rows([.. WeighingResults.Set.All, .. WeighingFitResults.Set.All], weighing, units));
         foreach (var pass in weighing.Passes)
         {
             AddReadings(card, pass, units);

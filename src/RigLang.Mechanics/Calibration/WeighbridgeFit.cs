@@ -77,6 +77,50 @@ public sealed record WeighbridgeFit(double SoloFront, double SoloRear, double Tr
         return new WeighbridgeFit(fit.Values[0], fit.Values[1], fit.Values[2], fit.Values[3], fit.Values[4], fit);
     }
 
+    /// <summary>Standard deviation of the mass centre behind the coupling, m, the shared doubt of weight and tongue counted.</summary>
+    /// <param name="axle">Coupling to (equivalent) trailer axle, m, above zero.</param>
+    public double MassCentreError(double axle)
+    {
+        double perWeight = Positive(axle) * Tongue / (TrailerWeight * TrailerWeight), perTongue = -axle / TrailerWeight;
+        return Finite(Math.Sqrt(
+            (perWeight * perWeight * Fit.Covariance[12]) + (2 * perWeight * perTongue * Fit.Covariance[13]) + (perTongue * perTongue * Fit.Covariance[18])));
+    }
+
+    /// <summary>
+    /// Index of the one reading that is out of line, and how much more it says than the others make of it, N: all together scatter by more than twice what their errors explain, and leaving out this one, and no
+    /// other, brings the rest into agreement. Null and NaN where all agree, where no single one is to blame, or where too few are left to tell.
+    /// </summary>
+    /// <param name="readings">As for <see cref="Of"/>.</param>
+    /// <param name="wheelbase">m, above zero.</param>
+    /// <param name="overhang">Rear axle to ball, m.</param>
+    /// <param name="axle">Coupling to (equivalent) trailer axle, m, above zero.</param>
+    public static (int? Index, double Excess) OutOfLine(ReadOnlySpan<ScaleReading> readings, double wheelbase, double overhang, double axle)
+    {
+        if (!(Of(readings, wheelbase, overhang, axle).Fit.Spread > Disagreeing))
+            return (null, double.NaN);
+        int? found = null;
+        for (int i = 0; i < readings.Length; i++)
+        {
+            ScaleReading[] rest = [.. readings[..i], .. readings[(i + 1)..]];
+            double spread = Of(rest, wheelbase, overhang, axle).Fit.Spread;
+            // Without excess nothing is told by the others; two that each would do are both as likely.
+            if (double.IsNaN(spread) || (spread <= Agreeing && found is not null))
+                return (null, double.NaN);
+            if (spread <= Agreeing)
+                found = i;
+        }
+
+        if (found is not { } index)
+            return (null, double.NaN);
+        // A reading with an error past all measure follows the others: what it is off then is its own.
+        ScaleReading[] relaxed = [.. readings];
+        relaxed[index] = relaxed[index] with { Error = relaxed[index].Error * 1e4 };
+        return (index, Of(relaxed, wheelbase, overhang, axle).Fit.Residuals[index]);
+    }
+
+    /// <summary>Spreads beyond which readings do not belong together, and up to which they do; 1 is what is to be expected.</summary>
+    private const double Disagreeing = 2, Agreeing = 1.5;
+
     private static void Add(Span<double> row, double front, double rear, double trailer, double tongue, double couple)
     {
         row[0] += front;

@@ -8,5 +8,6 @@ public static class WeighingChecks
     public static ImmutableArray<Check> All { get; } =
     [
         new TotalsDisagree(), new ScaleOffModel(), new TongueWaysDisagree(), new WeighingIncomplete(), new WeighedOverRating(), new ScaledAxleUnknown(), new AbsentNotAboard(),
+        new ReadingOutOfLine(), new CoupleWaysDisagree(),
     ];
 }

@@ -34,4 +34,10 @@ internal static class WeighingExample
 
     /// <summary>A weighing of <c>rig pair</c>: a van of 1250 and 1150 kg, with 1350 and 1750 kg rated, and a box of 1500 kg with 100 kg on the tongue; nobody aboard.</summary>
     public static string Of(string weighing) => Rig + weighing;
+
+    /// <summary>The same with 200 kg on the tongue and a hitch with spring bars of no mass.</summary>
+    public static string WithBars(string weighing) => Of(weighing)
+        .Replace("    tongue 100 kg", "    tongue 200 kg", StringComparison.Ordinal)
+        .Replace("    trailer box\n", "    trailer box\n    hitch bars\n    restoration 50 %\n", StringComparison.Ordinal)
+        .Replace("rig pair\n    vehicle", "hitch bars\n    type weight-distributing\n    mass 0 kg\n\nrig pair\n    vehicle", StringComparison.Ordinal);
 }

@@ -1,3 +1,4 @@
+using RigLang.Analysis.Results.Weighings;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Binding;
 using RigLang.Syntax.Checks;
@@ -40,7 +41,8 @@ public sealed class WeighingIncomplete : WeighingCheck
 
     public override IEnumerable<Finding> Run(WeighingStudy weighing)
     {
-        if (!weighing.Rig.HasTrailer || weighing.Passes.IsEmpty)
+        // A weighing of the trailer alone, or passes that say it all by other ways, want nothing.
+        if (!weighing.Rig.HasTrailer || weighing.Passes.All(pass => pass.State == "trailer") || IsWhole(weighing))
         {
             yield break;
         }
@@ -55,6 +57,10 @@ public sealed class WeighingIncomplete : WeighingCheck
                 $"For tongue load{(weighing.Rig.IsDistributing ? " and restoration" : "")} by the scale, front and rear are wanted in {string.Join(" and ", missing.Select(state => $"`pass {state}`"))}.");
         }
     }
+
+    private static bool IsWhole(WeighingStudy weighing) =>
+        weighing.Compute(WeighingFitResults.Tongue, weighing).IsComputed
+        && (!weighing.Rig.IsDistributing || (weighing.Compute(WeighingFitResults.Couple, weighing).IsComputed && weighing.Compute(WeighingResults.Restoration, weighing).IsComputed));
 
     private static bool HasBothAxles(PassSubject pass) => pass.Reading("front") is { IsOneWheel: false } && pass.Reading("rear") is { IsOneWheel: false };
 }

@@ -27,6 +27,13 @@ public static class ReadingResults
         "scale-reading − model-load", "definition",
         (read, reading) => read.Get(Read, reading) - read.Get(Model, reading));
 
+    public static ResultDeclaration<ReadingSubject> OffAll { get; } = Set.Add(
+        "off-all-readings", QuantityKinds.Mass, "Above all readings together", "how much more this reading says than all readings of the weighing together make of it",
+        "scale-reading − the loads that fit all readings best", "weighted least squares over the passes",
+        (read, reading) => read.Get(WeighingFit.Of, reading.Pass.Weighing)?.Residual(group => group.Readings is [var only] && only == reading) is { } residual
+            ? residual / Constants.Gravity
+            : read.NotApplicable());
+
     /// <summary>How far a reading may be off by the scale alone, kg: one step for each platform read.</summary>
     public static Computation<ReadingSubject, double> Doubt { get; } = new("doubt of the reading", (read, reading) =>
         read.QuantityIfKnown(reading.Pass.Weighing.Block, WeighingFacts.ScaleStep) is { } step
@@ -40,25 +47,31 @@ public static class ReadingResults
     }
 
     /// <summary>N on one axle in the pass's state; NaN for a word that is no axle of the rig, which a check of its own reports.</summary>
-    private static double Of(Reader read, PassSubject pass, string axle)
+    private static double Of(Reader read, PassSubject pass, string axle) =>
+        Of(read, pass.Rig, pass.State, pass.State == "solo" && read.WordIfKnown(pass.Block, PassFacts.Head) == "off", axle);
+
+    /// <param name="read">Notes what is read.</param>
+    /// <param name="rig">Loaded as it stood on the scale.</param>
+    /// <param name="state">Of a pass.</param>
+    /// <param name="isBare">The hitch's head is off, where the vehicle is solo.</param>
+    /// <param name="axle">front, rear, trailer, tongue, or the name of a trailer axle.</param>
+    internal static double Of(Reader read, RigStudy rig, string state, bool isBare, string axle)
     {
-        var rig = pass.Rig;
-        switch (pass.State)
+        switch (state)
         {
             case "solo":
-                var isBare = read.WordIfKnown(pass.Block, PassFacts.Head) == "off";
                 return OfVehicle(read.Get(isBare ? LoadStates.SoloBare : LoadStates.Solo, rig), axle);
             case "trailer":
                 var trailer = read.Get(LoadStates.Trailer, rig);
                 return axle switch { "trailer" => trailer.AxleLoad, "tongue" => trailer.TongueMass * Constants.Gravity, _ => double.NaN };
             default:
-                var loads = read.Get(pass.State == "tight" ? LoadStates.AsDriven : LoadStates.Slack, rig);
+                var loads = read.Get(state == "tight" ? LoadStates.AsDriven : LoadStates.Slack, rig);
                 return axle switch
                 {
                     "trailer" => loads.TrailerAxles,
                     "tongue" => loads.Ball,
                     "front" or "rear" => OfVehicle(new AxleLoads(loads.Front, loads.Rear), axle),
-                    _ => OfTrailerAxle(read, pass, axle),
+                    _ => OfTrailerAxle(read, rig, state, axle),
                 };
         }
     }
@@ -66,8 +79,8 @@ public static class ReadingResults
     private static double OfVehicle(AxleLoads loads, string axle) => axle switch { "front" => loads.Front, "rear" => loads.Rear, _ => double.NaN };
 
     /// <summary>One of several trailer axles is known as driven only.</summary>
-    private static double OfTrailerAxle(Reader read, PassSubject pass, string name) =>
-        pass.State != "slack" && pass.Rig.TrailerAxles.FirstOrDefault(axle => axle.Axle.Key == name) is { } axle
+    private static double OfTrailerAxle(Reader read, RigStudy rig, string state, string name) =>
+        state != "slack" && rig.TrailerAxles.FirstOrDefault(axle => axle.Axle.Key == name) is { } axle
             ? read.Get(Axles.AxleResults.Load, axle) * Constants.Gravity
             : read.NotApplicable();
 }

@@ -17,44 +17,48 @@ public static class WeighingResults
 
     public static ResultSet<WeighingStudy> Set { get; } = new(ResultScope.Weighing);
 
-    /// <summary>The passes solved; NaN where a pass lacks an axle.</summary>
-    internal static Computation<WeighingStudy, WeighbridgeReading> Reading { get; } = new("passes solved", (read, weighing) =>
-    {
-        var solo = weighing.Pass("solo");
-        var slack = weighing.Pass("slack") ?? weighing.Pass("coupled");
-        if (solo is null || slack is null)
-        {
-            read.Need(weighing.Block, WeighingFacts.Pass);
-            return default;
-        }
-
-        var tight = weighing.Pass("tight");
-        var rig = weighing.Rig;
-        return Weighbridge.Read(
-            WithHead(read, solo),
-            Coupled(read, slack),
-            tight is null ? new CoupledPass(double.NaN, double.NaN, double.NaN) : Coupled(read, tight),
-            read.Quantity(rig.Vehicle, VehicleFacts.Wheelbase),
-            read.Get(Geometry.Overhang, rig),
-            read.Get(Geometry.EquivalentAxle, rig));
-    });
+    /// <summary>The passes solved; NaN for what needs a pass or an axle that isn't there.</summary>
+    internal static Computation<WeighingStudy, WeighbridgeReading> Reading { get; } = new("passes solved", (read, weighing) => Weighbridge.Read(
+        weighing.Pass("solo") is { } solo ? new AxleLoads(Newtons(read, solo, WeighedParts.Front), Newtons(read, solo, WeighedParts.Rear)) : new AxleLoads(double.NaN, double.NaN),
+        Coupled(read, SlackPass(weighing)),
+        Coupled(read, weighing.Pass("tight")),
+        read.Quantity(weighing.Rig.Vehicle, VehicleFacts.Wheelbase),
+        read.Get(Geometry.Overhang, weighing.Rig),
+        read.Get(Geometry.EquivalentAxle, weighing.Rig)));
 
     public static ResultDeclaration<WeighingStudy> Tongue { get; } = Set.Add(
         "tongue-weighed", QuantityKinds.Mass, "Tongue load, weighed", "from the tongue's own scale, else from what the vehicle gained by coupling with slack bars",
         "scale tongue; or front and rear with slack bars − front and rear solo with the head on", "the scale",
         (read, weighing) => weighing.Pass("trailer")?.Reading("tongue") is { } tongue
             ? read.Get(ReadingResults.Read, tongue)
-            : Kilograms(read.Get(Reading, weighing).BallFromSum));
+            : OfTongue(read, weighing, reading => reading.BallFromSum));
 
     public static ResultDeclaration<WeighingStudy> TongueByFront { get; } = Set.Add(
         "tongue-by-front-axle", QuantityKinds.Mass, "Tongue load by the front axle", "from what the front axle lost by coupling with slack bars",
         "(front solo − front slack) × wheelbase ÷ hitch-overhang", Backwards,
-        (read, weighing) => Kilograms(read.Get(Reading, weighing).BallFromFront));
+        (read, weighing) => OfTongue(read, weighing, reading => reading.BallFromFront));
 
     public static ResultDeclaration<WeighingStudy> TongueByRear { get; } = Set.Add(
         "tongue-by-rear-axle", QuantityKinds.Mass, "Tongue load by the rear axle", "from what the rear axle gained by coupling with slack bars",
         "(rear slack − rear solo) × wheelbase ÷ (wheelbase + hitch-overhang)", Backwards,
-        (read, weighing) => Kilograms(read.Get(Reading, weighing).BallFromRear));
+        (read, weighing) => OfTongue(read, weighing, reading => reading.BallFromRear));
+
+    public static ResultDeclaration<WeighingStudy> TongueGap { get; } = Set.Add(
+        "tongue-ways-apart", QuantityKinds.Mass, "Front and rear axle apart", "how far the two axles disagree on the tongue load",
+        "|tongue-by-front-axle − tongue-by-rear-axle|", Backwards,
+        (read, weighing) => Math.Abs(read.Get(TongueByFront, weighing) - read.Get(TongueByRear, weighing)));
+
+    public static ResultDeclaration<WeighingStudy> TongueDoubt { get; } = Set.Add(
+        "tongue-ways-explained", QuantityKinds.Mass, "of that explained by the scale", "how far the two axles may disagree on the tongue load by the scale's steps alone: each axle read twice, over its lever",
+        "steps of front × wheelbase ÷ hitch-overhang + steps of rear × wheelbase ÷ (wheelbase + hitch-overhang)", Backwards,
+        (read, weighing) =>
+        {
+            var ways = read.Get(TongueByFront, weighing) + read.Get(TongueByRear, weighing);
+            var wheelbase = read.Quantity(weighing.Rig.Vehicle, VehicleFacts.Wheelbase);
+            var overhang = read.Get(Geometry.Overhang, weighing.Rig);
+            return double.IsNaN(ways) ? double.NaN : (Steps(read, WeighedParts.Front, weighing.Pass("solo"), SlackPass(weighing)) * wheelbase / overhang)
+                + (Steps(read, WeighedParts.Rear, weighing.Pass("solo"), SlackPass(weighing)) * wheelbase / (wheelbase + overhang));
+        });
 
     public static ResultDeclaration<WeighingStudy> CoupleByFront { get; } = Set.Add(
         "couple-by-front-axle", QuantityKinds.Torque, "Couple by the front axle", "from what setting the bars brought back to the front axle",
@@ -71,42 +75,80 @@ public static class WeighingResults
         "(trailer tight − trailer slack) × g × coupling-to-axle", Backwards,
         (read, weighing) => WithBars(read, weighing, reading => reading.CoupleFromTrailer));
 
+    public static ResultDeclaration<WeighingStudy> CoupleGap { get; } = Set.Add(
+        "couple-ways-apart", QuantityKinds.Torque, "Front and rear axle apart", "how far the two axles disagree on the couple",
+        "|couple-by-front-axle − couple-by-rear-axle|", Backwards,
+        (read, weighing) => WithBars(read, weighing, reading => Math.Abs(reading.CoupleFromFront - reading.CoupleFromRear)));
+
+    public static ResultDeclaration<WeighingStudy> CoupleDoubt { get; } = Set.Add(
+        "couple-ways-explained", QuantityKinds.Torque, "of that explained by the scale", "how far the two axles may disagree on the couple by the scale's steps alone",
+        "g × wheelbase × coupling-to-axle × (steps of front ÷ (coupling-to-axle + hitch-overhang) + steps of rear ÷ (coupling-to-axle + wheelbase + hitch-overhang))", Backwards,
+        (read, weighing) =>
+        {
+            if (weighing.Pass("tight") is not { } tight)
+            {
+                return read.NotApplicable();
+            }
+
+            var wheelbase = read.Quantity(weighing.Rig.Vehicle, VehicleFacts.Wheelbase);
+            var overhang = read.Get(Geometry.Overhang, weighing.Rig);
+            var axle = read.Get(Geometry.EquivalentAxle, weighing.Rig);
+            return Constants.Gravity * wheelbase * axle
+                * ((Steps(read, WeighedParts.Front, SlackPass(weighing), tight) / (axle + overhang))
+                    + (Steps(read, WeighedParts.Rear, SlackPass(weighing), tight) / (axle + wheelbase + overhang)));
+        });
+
     public static ResultDeclaration<WeighingStudy> Restoration { get; } = Set.Add(
         "restoration-weighed", QuantityKinds.Ratio, "Front axle restored, weighed", "share of what the slack trailer took from the front axle that the set bars brought back; counted from solo with the hitch head on",
         "(front tight − front slack) ÷ (front solo − front slack)", "SAE J2807's front axle load restoration; our base is solo with the head on",
-        (read, weighing) => WithBars(read, weighing, reading => reading.Restoration));
-
-    /// <summary>How far the two ways to the tongue load may lie apart by the scale's steps alone, kg: each axle read twice, over its lever.</summary>
-    public static Computation<WeighingStudy, double> TongueDoubt { get; } = new("doubt of the tongue load", (read, weighing) =>
-    {
-        var wheelbase = read.Quantity(weighing.Rig.Vehicle, VehicleFacts.Wheelbase);
-        var overhang = read.Get(Geometry.Overhang, weighing.Rig);
-        double Step(string axle) => new[] { weighing.Pass("solo"), weighing.Pass("slack") ?? weighing.Pass("coupled") }
-            .Sum(pass => pass?.Reading(axle) is { } reading ? read.Get(ReadingResults.Doubt, reading) : double.NaN);
-        return (Step("front") * wheelbase / overhang) + (Step("rear") * wheelbase / (wheelbase + overhang));
-    });
-
-    private static double WithBars(Reader read, WeighingStudy weighing, Func<WeighbridgeReading, double> value) =>
-        weighing.Pass("tight") is null ? read.NotApplicable() : value(read.Get(Reading, weighing));
-
-    /// <summary>The solo pass as it would have read with the hitch's head on.</summary>
-    private static AxleLoads WithHead(Reader read, PassSubject solo)
-    {
-        var loads = new AxleLoads(Newtons(read, solo, "front"), Newtons(read, solo, "rear"));
-        if (!solo.Rig.HasHitch || read.WordIfKnown(solo.Block, PassFacts.Head) != "off")
+        (read, weighing) =>
         {
-            return loads;
+            var restoration = WithBars(read, weighing, reading => reading.Restoration);
+            Want(read, weighing, weighing.Pass("solo"));
+            return restoration;
+        });
+
+    /// <summary>The pass with slack bars, or without such bars.</summary>
+    internal static PassSubject? SlackPass(WeighingStudy weighing) => weighing.Pass("slack") ?? weighing.Pass("coupled");
+
+    /// <summary>kg; NaN where a pass lacks the reading.</summary>
+    private static double Steps(Reader read, WeighedParts parts, params PassSubject?[] passes) =>
+        passes.Sum(pass => pass is not null && WeighedGroup.Of(pass, parts) is { } group ? group.Doubt(read) : double.NaN);
+
+    private static double OfTongue(Reader read, WeighingStudy weighing, Func<WeighbridgeReading, double> ball)
+    {
+        // A weighing of the trailer alone is asked for nothing else.
+        if (weighing.Passes.All(pass => pass.State == "trailer"))
+        {
+            return read.NotApplicable();
         }
 
-        var bare = read.Get(LoadStates.SoloBare, solo.Rig);
-        var with = read.Get(LoadStates.Solo, solo.Rig);
-        return new AxleLoads(loads.Front + with.Front - bare.Front, loads.Rear + with.Rear - bare.Rear);
+        Want(read, weighing, weighing.Pass("solo"), SlackPass(weighing));
+        return ball(read.Get(Reading, weighing)) / Constants.Gravity;
     }
 
-    private static CoupledPass Coupled(Reader read, PassSubject pass) => new(Newtons(read, pass, "front"), Newtons(read, pass, "rear"), Newtons(read, pass, "trailer"));
+    private static double WithBars(Reader read, WeighingStudy weighing, Func<WeighbridgeReading, double> value)
+    {
+        if (weighing.Pass("tight") is null)
+        {
+            return read.NotApplicable();
+        }
 
-    private static double Newtons(Reader read, PassSubject pass, string axles) =>
-        pass.Reading(axles) is { IsOneWheel: false } reading ? Constants.Gravity * read.Get(ReadingResults.Read, reading) : double.NaN;
+        Want(read, weighing, SlackPass(weighing));
+        return value(read.Get(Reading, weighing));
+    }
 
-    private static double Kilograms(double newtons) => newtons / Constants.Gravity;
+    private static void Want(Reader read, WeighingStudy weighing, params PassSubject?[] passes)
+    {
+        if (passes.Contains(null))
+        {
+            read.Need(weighing.Block, WeighingFacts.Pass);
+        }
+    }
+
+    private static CoupledPass Coupled(Reader read, PassSubject? pass) => pass is null
+        ? new CoupledPass(double.NaN, double.NaN, double.NaN)
+        : new CoupledPass(Newtons(read, pass, WeighedParts.Front), Newtons(read, pass, WeighedParts.Rear), Newtons(read, pass, WeighedParts.TrailerAxles));
+
+    private static double Newtons(Reader read, PassSubject pass, WeighedParts parts) => WeighedGroup.Of(pass, parts)?.Load(read) ?? double.NaN;
 }
