@@ -44,12 +44,12 @@ public static class WeighingResults
         (read, weighing) => OfTongue(read, weighing, reading => reading.BallFromRear));
 
     public static ResultDeclaration<WeighingStudy> TongueGap { get; } = Set.Add(
-        "tongue-ways-apart", QuantityKinds.Mass, "Front and rear axle apart", "how far the two axles disagree on the tongue load",
+        "tongue-ways-apart", QuantityKinds.Mass, "Front and rear way apart", "how far the two axles disagree on the tongue load",
         "|tongue-by-front-axle − tongue-by-rear-axle|", Backwards,
         (read, weighing) => Math.Abs(read.Get(TongueByFront, weighing) - read.Get(TongueByRear, weighing)));
 
     public static ResultDeclaration<WeighingStudy> TongueDoubt { get; } = Set.Add(
-        "tongue-ways-explained", QuantityKinds.Mass, "of that explained by the scale", "how far the two axles may disagree on the tongue load by the scale's steps alone: each axle read twice, over its lever",
+        "tongue-ways-explained", QuantityKinds.Mass, "which the scale explains up to", "how far the two axles may disagree on the tongue load by the scale's steps alone: each axle read twice, over its lever",
         "steps of front × wheelbase ÷ hitch-overhang + steps of rear × wheelbase ÷ (wheelbase + hitch-overhang)", Backwards,
         (read, weighing) =>
         {
@@ -76,12 +76,12 @@ public static class WeighingResults
         (read, weighing) => WithBars(read, weighing, reading => reading.CoupleFromTrailer));
 
     public static ResultDeclaration<WeighingStudy> CoupleGap { get; } = Set.Add(
-        "couple-ways-apart", QuantityKinds.Torque, "Front and rear axle apart", "how far the two axles disagree on the couple",
+        "couple-ways-apart", QuantityKinds.Torque, "Front and rear way apart", "how far the two axles disagree on the couple",
         "|couple-by-front-axle − couple-by-rear-axle|", Backwards,
         (read, weighing) => WithBars(read, weighing, reading => Math.Abs(reading.CoupleFromFront - reading.CoupleFromRear)));
 
     public static ResultDeclaration<WeighingStudy> CoupleDoubt { get; } = Set.Add(
-        "couple-ways-explained", QuantityKinds.Torque, "of that explained by the scale", "how far the two axles may disagree on the couple by the scale's steps alone",
+        "couple-ways-explained", QuantityKinds.Torque, "which the scale explains up to", "how far the two axles may disagree on the couple by the scale's steps alone",
         "g × wheelbase × coupling-to-axle × (steps of front ÷ (coupling-to-axle + hitch-overhang) + steps of rear ÷ (coupling-to-axle + wheelbase + hitch-overhang))", Backwards,
         (read, weighing) =>
         {
