@@ -1,5 +1,6 @@
 using RigLang.Analysis.Results;
 using RigLang.Analysis.Results.Braking;
+using RigLang.Analysis.Results.Power;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Analysis.Results.Rigs;
 using RigLang.Analysis.Results.Road;
@@ -22,6 +23,9 @@ internal static class RigSheet
         ("Ratios", [RatingResults.RatingUse, .. TyreUseResult.Set.All, .. RatioResults.Set.All]),
         ("Hitch and level", HitchResults.Set.All),
         ("On the road", RoadResults.Set.All),
+        ("Climbing and starting", PowerResults.Set.All),
+        ("Gaining speed", AccelerationResults.Set.All),
+        ("SAE J2807's criteria as recalled: information, no verdict", AccelerationResults.RecalledSet.All),
         ("Keeping straight", StabilityResults.Set.All),
         ("Stopping and standing", BrakingResults.Set.All),
         ("Tipping", RolloverResults.Set.All),

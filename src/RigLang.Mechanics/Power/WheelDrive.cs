@@ -27,6 +27,18 @@ public sealed record PowerDrive(double WheelPower) : WheelDrive
     public override double Force(double speed) => Finite(NotNegative(WheelPower) / Positive(speed));
 }
 
+/// <summary>A drive that never gives more than a power, as an engine whose curve is told roughly.</summary>
+/// <param name="Drive">The drive.</param>
+/// <param name="WheelPower">At the wheels, W, zero or above.</param>
+public sealed record CappedDrive(WheelDrive Drive, double WheelPower) : WheelDrive
+{
+    public override double Force(double speed)
+    {
+        double force = Drive.Force(speed);
+        return speed > 0 ? Finite(Math.Min(force, NotNegative(WheelPower) / speed)) : force;
+    }
+}
+
 /// <summary>Electric motors on one fixed reduction: full torque up to the speed where power limits it, then full power (field weakening).</summary>
 /// <param name="Torque">Sum of the motors, N·m.</param>
 /// <param name="MotorPower">Sum of the motors, W.</param>

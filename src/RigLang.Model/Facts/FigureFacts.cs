@@ -22,4 +22,10 @@ public static class FigureFacts
 
     public static FactDeclaration DynamicFactor { get; } = Block.Fact(
         "dynamic-factor", Q.Number, "2", "how much a bump multiplies the forces at the receiver's mounts", Need.Never, otherwise: "none: static forces are shown", plausible: (1, 5));
+
+    public static FactDeclaration HillGrade { get; } = Block.Fact(
+        "hill-grade", Q.Slope, "8 %", "the long hill that a rig's climbing results are about", Need.Never, Estimate.Default(0.06, "6 %"), plausible: (0, 0.3));
+
+    public static FactDeclaration HillAltitude { get; } = Block.Fact(
+        "hill-altitude", Q.Height, "2400 m", "how high the high hill lies", Need.Never, Estimate.Default(2000, "2000 m"), plausible: (0, 5500));
 }
