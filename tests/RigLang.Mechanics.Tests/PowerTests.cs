@@ -135,6 +135,37 @@ public sealed class PowerTests
         SpeedGain.Full(Rig, Electric, 0, 25, 1.2, tractionLimit: 6000).Time.Should().BeGreaterThan(heavy);
     }
 
+    [Property]
+    public void A_run_up_reckoned_once_has_the_times_of_each_gain_by_itself(int first, int second)
+    {
+        double from = Between(first, 0, 20), to = from + Between(second, 1, 10);
+        foreach (WheelDrive drive in (WheelDrive[])[Electric, Geared, new CappedDrive(Geared, 90e3)])
+        {
+            var run = new RunUp(Rig, drive, 30, 1.2, 9000);
+            run.Time(from, to).Should().BeApproximately(SpeedGain.Full(Rig, drive, from, to, 1.2, tractionLimit: 9000).Time, 0.02);
+        }
+    }
+
+    [Fact]
+    public void A_run_up_ends_where_the_drive_does()
+    {
+        var weak = new RunUp(Rig, new PowerDrive(30e3), 30, 1.2);
+        weak.Time(0, 10).Should().BePositive();
+        weak.Time(0, 29).Should().Be(double.NaN);
+        weak.Time(10, 5).Should().Be(double.NaN);
+        weak.Time(0, 31).Should().Be(double.NaN);
+        weak.Time(7, 7).Should().Be(0);
+    }
+
+    [Fact]
+    public void A_capped_drive_gives_no_more_than_its_cap()
+    {
+        var capped = new CappedDrive(Electric, 50e3);
+        capped.Power(20).Should().BeApproximately(50e3, 1e-6);
+        capped.Force(0).Should().Be(Electric.Force(0));
+        new CappedDrive(Electric, double.NaN).Force(5).Should().Be(double.NaN);
+    }
+
     [Theory]
     [InlineData(0)]
     [InlineData(1000)]

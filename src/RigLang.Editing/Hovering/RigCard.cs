@@ -2,6 +2,7 @@ using RigLang.Syntax;
 using System.Collections.Immutable;
 using RigLang.Analysis.Results;
 using RigLang.Analysis.Results.Braking;
+using RigLang.Analysis.Results.Power;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Analysis.Results.Rigs;
 using RigLang.Analysis.Results.Road;
@@ -28,7 +29,7 @@ internal static class RigCard
     private static readonly ImmutableArray<IResult> Ratios =
     [
         RatioResults.TongueRatio, RatioResults.OverhangRatio, RatioResults.TrailerShare, RatioResults.FrontAxleChange, HitchResults.RestoredShare, RatingResults.PayloadLeft,
-        StabilityResults.Damping, BrakingResults.StopDistance, RoadResults.LevelRange,
+        StabilityResults.Damping, BrakingResults.StopDistance, RoadResults.LevelRange, PowerResults.GradeSpeed, PowerResults.LaunchGrade,
     ];
 
     private static readonly ImmutableArray<IResult> Loads =

@@ -10,7 +10,7 @@ namespace RigLang.Editing.Hovering;
 internal static class TripCard
 {
     /// <summary>What a leg's hover tells of how the rig drives there, where it is known.</summary>
-    private static readonly IResult[] Handling = [LegHandling.Damping];
+    private static readonly IResult[] Handling = [LegHandling.Damping, LegClimbing.Grade, LegClimbing.GradeSpeed];
 
     public static CardText Of(View view, TripStudy trip)
     {

@@ -129,6 +129,57 @@ internal static class RigExample
             speed {speed}
         """;
 
+    /// <summary>A front-driven electric van with all that its climbing and starting rest on, a trailer, and a trip over a hill of that grade.</summary>
+    public static string Pulling(string grade) => $"""
+        vehicle van
+            wheelbase 3.00 m
+            overhang 1.10 m
+            ball-height 0.42 m
+            cg-height 0.70 m
+            drag-area 0.9 m²
+            rolling 0.010
+            drive front
+            axle front
+                carries 1150 kg
+                tyres 235/55R19 105W XL
+            axle rear
+                carries 1250 kg
+                tyres 235/55R19 105W XL
+            aboard nothing
+            electric
+                usable-energy 80 kWh
+                motor-power 150 kW
+                motor-power-lasting 80 kW
+                motor-torque 400 N·m
+                motor-speed 16_000 rpm
+                reduction 10
+
+        trailer box
+            mass 1900 kg
+            tongue 140 kg
+            coupling-to-axle 5.00 m
+            drag-area 1.4 m²
+            rolling 0.012
+            brakes overrun
+            breakaway yes
+            stabiliser yes
+            axle only
+                axle-rating 2000 kg
+            aboard nothing
+
+        rig pair
+            vehicle van
+            trailer box
+            speed 80 km/h
+
+        trip out
+            rig pair
+            start home
+            start-charge 90 %
+            leg hill
+                section 1 km at {grade} speed 30 km/h
+        """;
+
     /// <summary>The example with other text in places of it.</summary>
     /// <exception cref="ArgumentException">The example has no such text.</exception>
     public static string With(this string example, params (string Text, string Instead)[] changes) =>

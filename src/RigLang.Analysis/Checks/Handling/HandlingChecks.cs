@@ -12,5 +12,5 @@ public static class HandlingChecks
         new DampingLow(), new NearRating(), new FrontAxleLight(), new TipsEasily(),
     ];
 
-    public static ImmutableArray<Check> All { get; } = [.. OfPractice, new OutsidePractice(), new OutsidePracticeOnTrip(), new UnstableAtSpeed(), new UnstableOnLeg(), new SteadyByFriction()];
+    public static ImmutableArray<Check> All { get; } = [.. OfPractice, new OutsidePractice(), new OutsidePracticeOnTrip(), new UnstableAtSpeed(), new UnstableOnLeg(), new SteadyByFriction(), new SpeedBeyondPower()];
 }

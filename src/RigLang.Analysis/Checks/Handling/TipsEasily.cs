@@ -23,7 +23,7 @@ public sealed class TipsEasily() : PracticeCheck(
     };
 
     private protected override string Says(MissedLimit missed) => missed.Result.EndsWith("threshold", StringComparison.Ordinal)
-        ? $"The {Body(missed)} tips at a sideways acceleration, of gravity, of"
+        ? $"The {Body(missed)} tips at a sideways acceleration, in g, of"
         : $"The {Body(missed)} has a stability factor of";
 
     private protected override string Advice(MissedLimit missed) => "Put heavy things low, take them off the roof, and take bends slower.";

@@ -37,6 +37,16 @@ internal static class PullingDrives
             : new PowerDrive(read.Quantity(engine, CombustionFacts.EnginePower) * read.Quantity(engine, CombustionFacts.DrivelineEfficiency));
     });
 
+    /// <summary>
+    /// What a climb of a leg can count on: what lasts where it is known, else the peak, which <see cref="Drives.MarkPeak"/> marks once it matters; null where nothing
+    /// is known.
+    /// </summary>
+    public static WheelDrive? Climbing(Reader read, RigStudy rig) =>
+        read.TryGet(Lasting, rig, out var lasting) && lasting is not null ? lasting
+        : read.TryGet(ByTorque, rig, out var peak) && peak is not null ? peak
+        : read.GetIfKnown(Drives.WheelPower, rig) is { } power ? new PowerDrive(power)
+        : null;
+
     /// <summary>Force at the wheels from rest, N: full torque in the lowest gear.</summary>
     public static Computation<RigStudy, double> FromRest { get; } = new("pull from rest", (read, rig) => read.Get(ByTorque, rig)?.Force(0) ?? double.NaN);
 

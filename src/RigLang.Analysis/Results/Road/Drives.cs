@@ -103,11 +103,6 @@ internal static class Drives
         : Engine(rig) is { } engine ? read.Quantity(engine, CombustionFacts.EnginePower) * read.Quantity(engine, CombustionFacts.DrivelineEfficiency)
         : NoBattery(read, rig));
 
-    /// <summary>Power at the wheels that a climb can count on, W: what the motors hold for half an hour where that is written, else their peak; null where nothing is known.</summary>
-    public static double? ClimbingPower(Reader read, RigStudy rig) =>
-        Battery(rig) is { } battery && read.QuantityIfKnown(battery, ElectricFacts.MotorPowerLasting) is { } lasting ? lasting * BatteryGearbox
-        : read.GetIfKnown(WheelPower, rig);
-
     /// <summary>Marks a result that rests on the motors' peak being held, which nobody says.</summary>
     public static void MarkPeak(Reader read, RigStudy rig)
     {

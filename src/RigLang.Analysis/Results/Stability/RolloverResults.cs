@@ -24,7 +24,7 @@ public static class RolloverResults
         (read, rig) => Factor(read, rig.VehicleAxles, read.Get(MassHeights.Vehicle, rig)));
 
     public static ResultDeclaration<RigStudy> VehicleThreshold { get; } = Set.Add(
-        "vehicle-tip-threshold", QuantityKinds.Ratio, "Vehicle tips at", "sideways acceleration as a share of gravity that tips it in a steady curve; tyres may slide before",
+        "vehicle-tip-threshold", QuantityKinds.Number, "Vehicle tips at, in g", "sideways acceleration, 1 is as much as gravity, that tips it in a steady curve; tyres may slide before",
         "0.85 × vehicle-stability-factor: springs and tyres give way", Rigid + "; 0.8 to 0.9 for springs and tyres, value from memory",
         (read, rig) => Rollover.Threshold(read.Get(VehicleFactor, rig)) / Constants.Gravity);
 
@@ -39,7 +39,7 @@ public static class RolloverResults
         (read, rig) => Trailing(read, rig, () => Factor(read, rig.TrailerAxles, read.Get(MassHeights.Trailer, rig))));
 
     public static ResultDeclaration<RigStudy> TrailerThreshold { get; } = Set.Add(
-        "trailer-tip-threshold", QuantityKinds.Ratio, "Trailer tips at", "sideways acceleration as a share of gravity that tips it in a steady curve; a swing or a kerb tips it sooner",
+        "trailer-tip-threshold", QuantityKinds.Number, "Trailer tips at, in g", "sideways acceleration, 1 is as much as gravity, that tips it in a steady curve; a swing or a kerb tips it sooner",
         "0.85 × trailer-stability-factor: springs and tyres give way", Rigid + "; 0.8 to 0.9 for springs and tyres, value from memory",
         (read, rig) => Trailing(read, rig, () => Rollover.Threshold(read.Get(TrailerFactor, rig)) / Constants.Gravity));
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RigLang.Analysis.Results.Power;
 using RigLang.Analysis.Results.Road;
 using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
@@ -76,25 +77,37 @@ internal static class Driving
         return read.WordIfKnown(leg.Leg, LegFacts.Journey.Surface) is { } surface ? whole with { Rolling = RoadLoads.On(read, leg.Trip.Rig, surface) } : whole;
     });
 
-    public static Computation<LegSubject, DrivenLeg> Driven { get; } = new("leg driven", (read, leg) =>
+    /// <summary>The stretches at the speeds wished, in the air that is there, whatever the drive can do.</summary>
+    public static Computation<LegSubject, ImmutableArray<RouteSegment>> Wished { get; } = new("leg as wished", (read, leg) =>
     {
-        var (way, start) = (WayOf(leg), read.Get(StartAltitude, leg));
-        var pieces = way.Pieces(read, start);
+        var start = read.Get(StartAltitude, leg);
+        var pieces = WayOf(leg).Pieces(read, start);
         var weather = Weather.Of(read, leg.Leg, LegFacts.Journey, start);
-        var load = read.Get(Load, leg);
         var wish = pieces.All(piece => piece.Wish is not null) ? double.NaN : read.Get(Wish, leg);
         var limit = LimitOn(read, leg);
-        var power = Drives.ClimbingPower(read, leg.Trip.Rig);
-        var left = Drives.PowerLeft(read, leg.Trip.Rig);
         var stretches = ImmutableArray.CreateBuilder<RouteSegment>(pieces.Count);
-        double slowed = 0, slowest = double.PositiveInfinity;
         foreach (var piece in pieces)
         {
-            var stretch = new RouteSegment(piece.Length, piece.Grade, Math.Min(piece.Wish ?? wish, limit), weather.DensityAt(piece.Altitude), weather.On(piece.Course));
-            var held = Held(load, stretch, power * left(stretch.Density) * Spared);
+            stretches.Add(new RouteSegment(piece.Length, piece.Grade, Math.Min(piece.Wish ?? wish, limit), weather.DensityAt(piece.Altitude), weather.On(piece.Course)));
+        }
+
+        return stretches.MoveToImmutable();
+    });
+
+    public static Computation<LegSubject, DrivenLeg> Driven { get; } = new("leg driven", (read, leg) =>
+    {
+        var wished = read.Get(Wished, leg);
+        var load = read.Get(Load, leg);
+        var drive = PullingDrives.Climbing(read, leg.Trip.Rig);
+        var left = Drives.PowerLeft(read, leg.Trip.Rig);
+        var stretches = ImmutableArray.CreateBuilder<RouteSegment>(wished.Length);
+        double slowed = 0, slowest = double.PositiveInfinity;
+        foreach (var stretch in wished)
+        {
+            var held = Held(load, stretch, drive, left(stretch.Density) * Spared);
             if (!(held >= stretch.Speed))
             {
-                slowed += piece.Length;
+                slowed += stretch.Length;
                 slowest = Math.Min(slowest, held);
             }
 
@@ -106,7 +119,9 @@ internal static class Driving
             Drives.MarkPeak(read, leg.Trip.Rig);
         }
 
-        return new DrivenLeg(stretches.MoveToImmutable(), slowed, slowest, weather.TemperatureAt(start + (way.NetRise(read) / 2)));
+        var start = read.Get(StartAltitude, leg);
+        var weather = Weather.Of(read, leg.Leg, LegFacts.Journey, start);
+        return new DrivenLeg(stretches.MoveToImmutable(), slowed, slowest, weather.TemperatureAt(start + (WayOf(leg).NetRise(read) / 2)));
     });
 
     /// <summary>s on the move, delays left out.</summary>
@@ -150,15 +165,15 @@ internal static class Driving
 
     private static double LimitOn(Reader read, LegSubject leg) => read.QuantityIfKnown(leg.Leg, LegFacts.SpeedLimit) ?? double.PositiveInfinity;
 
-    /// <summary>The wished speed, or the highest below it that the power holds on this grade; NaN where none is.</summary>
-    private static double Held(RoadLoad load, RouteSegment stretch, double? power)
+    /// <summary>The wished speed, or the highest below it that this share of the drive's force holds on this grade; NaN where none is.</summary>
+    private static double Held(RoadLoad load, RouteSegment stretch, WheelDrive? drive, double share)
     {
-        if (power is not { } watts || !(load.Power(stretch.Speed, stretch.Density, stretch.Wind, stretch.Grade) > watts))
+        if (drive is null || !(load.Force(stretch.Speed, stretch.Density, stretch.Wind, stretch.Grade) > drive.Force(stretch.Speed) * share))
         {
             return stretch.Speed;
         }
 
-        var held = Gradeability.HighestSpeed(load, new PowerDrive(watts), stretch.Grade, stretch.Density, stretch.Speed, stretch.Wind);
+        var held = Gradeability.HighestSpeed(load, drive.Times(share), stretch.Grade, stretch.Density, stretch.Speed, stretch.Wind);
         return held >= Slowest ? held : double.NaN;
     }
 }
