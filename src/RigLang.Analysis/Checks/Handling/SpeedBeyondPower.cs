@@ -12,7 +12,7 @@ public sealed class SpeedBeyondPower : RigCheck
 {
     public override CheckDeclaration Declaration { get; } = new()
     {
-        Code = "RL620",
+        Code = "RL616",
         Slug = "speed-beyond-power",
         Severity = Severity.Warning,
         Summary = "The drive can't hold the rig's speed for long, not even on a level road.",

@@ -13,7 +13,7 @@ public sealed class CannotStartOnClimb : TripCheck
 {
     public override CheckDeclaration Declaration { get; } = new()
     {
-        Code = "RL730",
+        Code = "RL736",
         Slug = "cannot-start-on-climb",
         Severity = Severity.Warning,
         Summary = "A leg has a climb on which the rig can't start again once it stands.",
