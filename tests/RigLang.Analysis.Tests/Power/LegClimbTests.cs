@@ -75,7 +75,7 @@ public sealed class LegClimbTests
         findings.Should().HaveCount(isTold ? 1 : 0);
         if (isTold)
         {
-            findings[0].Message.Should().Contain("climbs 28.0 %").And.Contain("by grip (estimated)");
+            findings[0].Message.Should().Contain("climbs 28.0 %").And.Contain("by grip: if it must stop");
         }
     }
 }
