@@ -13,11 +13,5 @@ public sealed class VerificationPageTests
         (written == page).Should().BeTrue("docs/verification.md is stale: run RIGLANG_REWRITE=1 dotnet test tests/RigLang.Published");
     }
 
-    private static string Root()
-    {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "RigLang.sln")))
-            folder = folder.Parent;
-        return folder?.FullName ?? throw new DirectoryNotFoundException("No folder above the tests holds RigLang.sln.");
-    }
+    private static string Root() => Outside.OutsideProgram.Root();
 }
