@@ -1,0 +1,66 @@
+const assert = require("node:assert/strict");
+const vscode = require("vscode");
+const { ask, noErrors, open, placeOf, putBack, rangeOf, replace, untitled } = require("./support/documents.cjs");
+
+const labels = ({ items }) => items.map(({ label }) => (typeof label === "string" ? label : label.label));
+
+describe("writing", () => {
+  it("completion offers the facts that fit and aren't there yet", async () => {
+    const van = await open("people-carrier/1-van.rig");
+    await replace(van, "    wheelbase", "    \n    wheelbase");
+    const offered = labels(await ask("vscode.executeCompletionItemProvider", van, rangeOf(van, "    \n    wheelbase").start.translate(0, 4)));
+    assert.ok(offered.includes("roof-rating"));
+    assert.ok(!offered.includes("wheelbase"), "wheelbase is there already");
+    assert.ok(!offered.includes("track-width"), "track-width belongs to an axle");
+    await putBack(van);
+  });
+
+  it("completion of a reference offers the names of that kind", async () => {
+    const rigs = await open("people-carrier/6-rigs.rig");
+    const offered = labels(await ask("vscode.executeCompletionItemProvider", rigs, placeOf(rigs, "van", "    vehicle")));
+    assert.ok(offered.includes("van"));
+    assert.ok(!offered.includes("wren"), "wren is a trailer");
+    await putBack(rigs);
+  });
+
+  it("a whole declaration is put in as a snippet", async () => {
+    const document = await untitled("");
+    const { items } = await ask("vscode.executeCompletionItemProvider", document, new vscode.Position(0, 0));
+    const vehicle = items.find(({ label, insertText }) => (label.label ?? label).startsWith("vehicle") && insertText instanceof vscode.SnippetString && insertText.value.includes("wheelbase"));
+    assert.ok(vehicle, `offered: ${labels({ items })}`);
+    await vscode.window.activeTextEditor.insertSnippet(vehicle.insertText, new vscode.Range(0, 0, 0, 0));
+    assert.match(document.getText(), /^vehicle name "title"\n {4}wheelbase/);
+    await vscode.commands.executeCommand("workbench.action.revertAndCloseActiveEditor");
+  });
+
+  it("formatting sets blanks right and leaves the rest", async () => {
+    const van = await open("people-carrier/1-van.rig");
+    const sound = van.getText();
+    await replace(van, "2.94 m", "2.94 m   ", "wheelbase");
+    await vscode.commands.executeCommand("editor.action.formatDocument");
+    assert.equal(van.getText(), sound);
+    await putBack(van);
+  });
+
+  it("the next line is indented behind an opening, and comments are toggled by #", async () => {
+    const document = await untitled("vehicle van");
+    const type = (text) => vscode.commands.executeCommand("type", { text });
+    await vscode.commands.executeCommand("cursorBottom");
+    await type("\n");
+    await type("axle front");
+    await type("\n");
+    await type('note "x');
+    assert.equal(document.getText(), 'vehicle van\n    axle front\n        note "x"');
+    await vscode.commands.executeCommand("editor.action.commentLine");
+    assert.equal(document.lineAt(2).text, '        # note "x"');
+    await vscode.commands.executeCommand("workbench.action.revertAndCloseActiveEditor");
+  });
+
+  it("a file that is on no disk is checked too", async () => {
+    const document = await untitled("vehicle van\n    wheelbase 3 kg\n");
+    await require("./support/documents.cjs").someError(document);
+    await replace(document, "kg", "m");
+    await noErrors(document);
+    await vscode.commands.executeCommand("workbench.action.revertAndCloseActiveEditor");
+  });
+});
