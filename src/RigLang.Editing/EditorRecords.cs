@@ -48,8 +48,28 @@ public enum OutlineSort
 /// <summary>Lines that fold together under the first.</summary>
 public readonly record struct FoldStretch(int FirstLine, int LastLine, bool IsComment);
 
-/// <summary>A short computed value shown behind a line's text; the long story is in the tooltip.</summary>
-public sealed record InlayNote(LinePosition Position, string Label, string Tooltip);
+/// <summary>A short computed value shown behind a line's text; the long story is in the tooltip, which is written when somebody asks for it.</summary>
+public sealed class InlayNote(LinePosition position, string label, Func<string> tooltip)
+{
+    private readonly Lazy<string> tooltip = new(tooltip);
+
+    public LinePosition Position { get; } = position;
+
+    public string Label { get; } = label;
+
+    public string Tooltip => tooltip.Value;
+
+    public override string ToString() => $"{Position.Line}:{Position.Character} {Label}: {Tooltip}";
+}
+
+/// <summary>What a line takes behind its keyword, and which part of it the caret is at.</summary>
+/// <param name="Label">The whole line: <c>item NAME MASS at PLACE [high HIGH]</c>.</param>
+/// <param name="Documentation">Markdown.</param>
+/// <param name="Active">Null where the caret is behind all of it.</param>
+public sealed record SignatureCard(string Label, string Documentation, ImmutableArray<SignaturePart> Parts, int? Active);
+
+/// <summary>One part of a signature: its place in the label, and what may stand there.</summary>
+public readonly record struct SignaturePart(int Start, int End, string Words);
 
 /// <summary>A coloured stretch for semantic tokens.</summary>
 public readonly record struct MeaningToken(int Line, int Character, int Length, MeaningSort Sort, bool IsDeclaration);

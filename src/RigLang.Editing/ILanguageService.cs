@@ -50,10 +50,14 @@ public interface ILanguageService
 
     ImmutableArray<InlayNote> InlayNotes(FileId file, LineRange range, CancellationToken cancel);
 
-    ImmutableArray<MeaningToken> MeaningTokens(FileId file, CancellationToken cancel);
+    /// <summary>Those of the whole file, or of the lines that the range touches.</summary>
+    ImmutableArray<MeaningToken> MeaningTokens(FileId file, LineRange? range, CancellationToken cancel);
+
+    /// <summary>What the line being written takes; null where nothing is written that takes anything.</summary>
+    SignatureCard? Signature(FileId file, LinePosition position, CancellationToken cancel);
 
     ImmutableArray<TextReplacement> Format(FileId file, LineRange? range, CancellationToken cancel);
 
-    /// <summary>The fixes of the findings that touch the range, and other changes offered there.</summary>
-    ImmutableArray<EditorFix> Fixes(FileId file, LineRange range, CancellationToken cancel);
+    /// <summary>What cures or accepts the findings that touch the range, and other changes offered there.</summary>
+    ImmutableArray<OfferedChange> Changes(FileId file, LineRange range, CancellationToken cancel);
 }

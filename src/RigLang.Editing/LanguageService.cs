@@ -10,6 +10,7 @@ using RigLang.Editing.Navigating;
 using RigLang.Editing.Noting;
 using RigLang.Editing.Outlining;
 using RigLang.Editing.Reporting;
+using RigLang.Editing.Signing;
 using RigLang.Editing.Workspaces;
 using RigLang.Model.Files;
 using RigLang.Syntax;
@@ -74,10 +75,14 @@ public sealed class LanguageService : ILanguageService
     public ImmutableArray<InlayNote> InlayNotes(FileId file, LineRange range, CancellationToken cancel) =>
         state.Workspace.Link(file) is { } linked ? NoteBuilder.Of(new View(state, file), linked, range, cancel) : [];
 
-    public ImmutableArray<MeaningToken> MeaningTokens(FileId file, CancellationToken cancel) => state.Workspace.Link(file) is { } linked ? TokenBuilder.Of(linked, cancel) : [];
+    public ImmutableArray<MeaningToken> MeaningTokens(FileId file, LineRange? range, CancellationToken cancel) =>
+        state.Workspace.Link(file) is { } linked ? TokenBuilder.Of(linked, range, cancel) : [];
+
+    public SignatureCard? Signature(FileId file, LinePosition position, CancellationToken cancel) =>
+        Spot.At(state, file, position) is { } spot ? SignatureBuilder.At(spot) : null;
 
     public ImmutableArray<TextReplacement> Format(FileId file, LineRange? range, CancellationToken cancel) =>
         state.Workspace.Find(file) is { } found ? FormatEdits.Of(found, range) : [];
 
-    public ImmutableArray<EditorFix> Fixes(FileId file, LineRange range, CancellationToken cancel) => FixBuilder.Of(state, file, range, cancel);
+    public ImmutableArray<OfferedChange> Changes(FileId file, LineRange range, CancellationToken cancel) => ChangeBuilder.Of(state, file, range, cancel);
 }

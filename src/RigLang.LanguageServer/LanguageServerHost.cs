@@ -55,6 +55,7 @@ public static class LanguageServerHost
         Add(rpc, new HoverHandler(session));
         Add(rpc, new CompletionHandler(session));
         Add(rpc, new NavigationHandler(session));
+        Add(rpc, new SignatureHandler(session));
         Add(rpc, new NameHandler(session));
         Add(rpc, new SelectionHandler(session));
         Add(rpc, new LinkHandler(session));

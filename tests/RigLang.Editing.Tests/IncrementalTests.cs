@@ -43,7 +43,7 @@ public class IncrementalTests
         .. service.Findings(file, default).Select(finding => $"{finding.Range} {finding.Check.Code} {finding.Message} {string.Join(';', finding.Related.Select(related => related.Place))}"),
         .. service.Outline(file, default).Select(entry => $"{entry.Range} {entry.Name} {entry.Children.Length}"),
         .. service.Folds(file, default).Select(fold => fold.ToString()),
-        .. service.MeaningTokens(file, default).Select(token => token.ToString()),
+        .. service.MeaningTokens(file, null, default).Select(token => token.ToString()),
         .. service.InlayNotes(file, new LineRange(default, new LinePosition(9999, 0)), default).Select(note => note.ToString()),
     ];
 

@@ -85,7 +85,7 @@ public class OutlineTests
     {
         var workspace = new TestWorkspace(text);
         var lines = text.Split('\n');
-        var found = workspace.Service.MeaningTokens(TestWorkspace.Main, default).Where(token => token.Line == lines.Length - 1)
+        var found = workspace.Service.MeaningTokens(TestWorkspace.Main, null, default).Where(token => token.Line == lines.Length - 1)
             .Select(token => $"{lines[token.Line].Substring(token.Character, token.Length)}:{token.Sort}{(token.IsDeclaration ? "!" : "")}");
         string.Join(' ', found).Should().Be(tokens);
     }

@@ -88,7 +88,21 @@ public class RobustnessTests
         service.Complete(asked, at, default);
         service.Definition(asked, at, default);
         service.References(asked, at, true, default);
-        service.Fixes(asked, new LineRange(at, at), default);
+        foreach (var change in service.Changes(asked, new LineRange(at, at), default))
+        {
+            _ = change.Edits;
+        }
+
+        service.Signature(asked, at, default);
+        service.Highlights(asked, at, default);
+        service.TypeDefinition(asked, at, default);
+        service.RenameTarget(asked, at, default);
+        service.Rename(asked, at, "other-name", default);
+        service.LinkedPlaces(asked, at, default);
+        service.SelectionRanges(asked, at, default);
+        service.Links(asked, default);
+        service.NamesLike("a", default);
+        service.PathsAfterMove([(asked, new FileId("/elsewhere/x.rig"))], default);
     }
 
     private static void AskAll(ILanguageService service, FileId? file = null)
@@ -97,7 +111,7 @@ public class RobustnessTests
         service.Findings(asked, default);
         service.Outline(asked, default);
         service.Folds(asked, default);
-        service.MeaningTokens(asked, default);
+        service.MeaningTokens(asked, null, default);
         service.InlayNotes(asked, new LineRange(default, new LinePosition(9999, 0)), default);
         service.Format(asked, null, default);
         service.Format(asked, new LineRange(new LinePosition(5, 0), new LinePosition(2, 0)), default);

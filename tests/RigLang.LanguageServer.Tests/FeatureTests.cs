@@ -84,7 +84,7 @@ public class FeatureTests : IAsyncLifetime
     [Fact]
     public async Task Hints_stand_off_the_text_and_tell_more_in_their_tooltip()
     {
-        Answers.Notes = [new InlayNote(new LinePosition(1, 15), "9.4 %", "Tongue share"), new InlayNote(new LinePosition(5, 0), "0 kg", ""), new InlayNote(new LinePosition(99, 0), "far", "")];
+        Answers.Notes = [new InlayNote(new LinePosition(1, 15), "9.4 %", () => "Tongue share"), new InlayNote(new LinePosition(5, 0), "0 kg", () => ""), new InlayNote(new LinePosition(99, 0), "far", () => "")];
 
         (await AskAsync("textDocument/inlayHint", new { textDocument = Document, range = Stretch })).Should().Be(
             """[{"position":{"line":1,"character":15},"label":"9.4 %","paddingLeft":true,"tooltip":{"kind":"markdown","value":"Tongue share"}},{"position":{"line":5,"character":0},"label":"0 kg","paddingLeft":true}]""");
@@ -102,7 +102,7 @@ public class FeatureTests : IAsyncLifetime
             new MeaningToken(1, 4, 7, MeaningSort.Unknown, IsDeclaration: false),
         ];
 
-        (await AskAsync("textDocument/semanticTokens/full", new { textDocument = Document })).Should().Be("""{"data":[0,0,3,0,0,0,4,5,1,1,1,12,3,3,0]}""");
+        (await AskAsync("textDocument/semanticTokens/full", new { textDocument = Document })).Should().Be("""{"data":[0,0,3,0,0,0,4,5,1,1,1,12,3,3,0],"resultId":"1"}""");
     }
 
     [Fact]
@@ -121,29 +121,34 @@ public class FeatureTests : IAsyncLifetime
     public async Task A_fix_comes_with_the_diagnostic_it_cures_and_versions_of_the_texts_it_edits()
     {
         var fix = Fix();
-        Answers.Fixes = [fix, new EditorFix("Sort the items", [(new FilePlace(FileA, FakeAnswers.At(0, 0, 0)), "x")], IsPreferred: false)];
-        Answers.Findings = (_, _, _) => [FakeAnswers.Finding(FakeAnswers.At(1, 4, 11)) with { Fixes = [Fix()] }]; // equal in content, another object
+        Answers.Changes = [Cure(fix), new OfferedChange("Sort the items", ChangeSort.Rewrite, new FilePlace(FileA, FakeAnswers.At(0, 0, 0)), "x")];
 
         (await AskAsync("textDocument/codeAction", new { textDocument = Document, range = Stretch, context = new { diagnostics = Array.Empty<object>() } })).Should().Be(
             """[{"title":"Write 80 kg","kind":"quickfix","edit":{"documentChanges":[{"textDocument":{"uri":"file:///w/a.rig","version":3},"edits":[{"range":{"start":{"line":1,"character":4},"end":{"line":1,"character":11}},"newText":"80 kg"}]},"""
             + """{"textDocument":{"uri":"file:///w/b%20c.rig","version":null},"edits":[{"range":{"start":{"line":0,"character":0},"end":{"line":0,"character":0}},"newText":"# moved\n"}]}]}"""
             + ""","diagnostics":[{"range":{"start":{"line":1,"character":4},"end":{"line":1,"character":11}},"severity":2,"code":"RL301","source":"riglang","message":"this is bad","codeDescription":{"href":"https://docs.example/checks/RL301"},"data":{"check":"bad-line","fixes":["Write 80 kg"]}}],"isPreferred":true},"""
-            + """{"title":"Sort the items","kind":"refactor","edit":{"documentChanges":[{"textDocument":{"uri":"file:///w/a.rig","version":3},"edits":[{"range":{"start":{"line":0,"character":0},"end":{"line":0,"character":0}},"newText":"x"}]}]}}]""");
+            + """{"title":"Sort the items","kind":"refactor.rewrite","edit":{"documentChanges":[{"textDocument":{"uri":"file:///w/a.rig","version":3},"edits":[{"range":{"start":{"line":0,"character":0},"end":{"line":0,"character":0}},"newText":"x"}]}]}}]""");
     }
 
     [Theory]
     [InlineData("quickfix", "Write 80 kg")]
-    [InlineData("refactor", "Sort the items")]
-    [InlineData("", "Write 80 kg,Sort the items")]
-    [InlineData("source.fixAll", "")]
-    [InlineData("refactor.extract", "")]
-    public async Task Only_the_kinds_asked_for_are_answered(string only, string titles)
+    [InlineData("refactor", "Sort the items,Make a load")]
+    [InlineData("refactor.extract", "Make a load")]
+    [InlineData("", "Write 80 kg,Sort the items,Make a load,Mend the file")]
+    [InlineData("source.fixAll", "Mend the file")]
+    [InlineData("source.organizeImports", "")]
+    [InlineData(null, "Write 80 kg,Sort the items,Make a load")]
+    public async Task Only_the_kinds_asked_for_are_answered(string? only, string titles)
     {
-        Answers.Fixes = [Fix(), new EditorFix("Sort the items", [(new FilePlace(FileA, FakeAnswers.At(0, 0, 0)), "x")], IsPreferred: false)];
-        Answers.Findings = (_, _, _) => [FakeAnswers.Finding(FakeAnswers.At(1, 4, 11)) with { Fixes = [Fix()] }];
+        Answers.Changes =
+        [
+            Cure(Fix()),
+            .. new[] { ("Sort the items", ChangeSort.Rewrite), ("Make a load", ChangeSort.Extract), ("Mend the file", ChangeSort.CureFile) }
+                .Select(change => new OfferedChange(change.Item1, change.Item2, new FilePlace(FileA, FakeAnswers.At(0, 0, 0)), "x")),
+        ];
 
         var actions = await _server.Client.ResultAsync(
-            "textDocument/codeAction", new { textDocument = Document, range = Stretch, context = new { diagnostics = Array.Empty<object>(), only = new[] { only } } });
+            "textDocument/codeAction", new { textDocument = Document, range = Stretch, context = new { diagnostics = Array.Empty<object>(), only = only is null ? null : new[] { only } } });
 
         string.Join(',', actions.EnumerateArray().Select(a => a.GetProperty("title").GetString())).Should().Be(titles);
     }
@@ -163,6 +168,12 @@ public class FeatureTests : IAsyncLifetime
             """{"uri":"file:///w/a.rig","diagnostics":[{"range":{"start":{"line":0,"character":4},"end":{"line":0,"character":9}},"severity":3,"code":"RL118","source":"riglang","message":"no rig uses it","codeDescription":{"href":"https://docs.example/checks/RL118"},"tags":[1],"relatedInformation":["""
             + """{"location":{"uri":"file:///w/b%20c.rig","range":{"start":{"line":4,"character":0},"end":{"line":4,"character":3}}},"message":"the load it is like"}],"data":{"check":"unused-load","fixes":[]}}],"version":4}""");
     }
+
+    private static OfferedChange Cure(EditorFix fix) => new(fix.Title, ChangeSort.Cure, () => fix.Edits)
+    {
+        IsPreferred = fix.IsPreferred,
+        Cures = [FakeAnswers.Finding(FakeAnswers.At(1, 4, 11)) with { Fixes = [fix] }],
+    };
 
     private static EditorFix Fix() => new(
         "Write 80 kg", [(new FilePlace(FileA, FakeAnswers.At(1, 4, 11)), "80 kg"), (new FilePlace(FileB, FakeAnswers.At(0, 0, 0)), "# moved\n")], IsPreferred: true);

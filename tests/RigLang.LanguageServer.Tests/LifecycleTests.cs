@@ -18,12 +18,12 @@ public class LifecycleTests
         var offer = result.GetProperty("capabilities");
         offer.GetProperty("positionEncoding").GetString().Should().Be("utf-16");
         offer.GetProperty("textDocumentSync").GetRawText().Should().Be("""{"openClose":true,"change":2}""");
-        offer.GetProperty("codeActionProvider").GetProperty("codeActionKinds").GetRawText().Should().Be("""["quickfix","refactor"]""");
+        offer.GetProperty("codeActionProvider").GetProperty("codeActionKinds").GetRawText().Should().Be("""["quickfix","refactor.rewrite","refactor.extract","source.fixAll.riglang"]""");
         offer.EnumerateObject().Select(p => p.Name).Should().BeEquivalentTo(
             "positionEncoding", "textDocumentSync", "hoverProvider", "completionProvider", "definitionProvider", "referencesProvider", "documentSymbolProvider",
             "foldingRangeProvider", "inlayHintProvider", "documentFormattingProvider", "documentRangeFormattingProvider", "semanticTokensProvider", "workspace",
             "codeActionProvider", "typeDefinitionProvider", "documentHighlightProvider", "renameProvider", "linkedEditingRangeProvider", "selectionRangeProvider",
-            "documentLinkProvider", "workspaceSymbolProvider");
+            "documentLinkProvider", "workspaceSymbolProvider", "documentOnTypeFormattingProvider", "signatureHelpProvider");
     }
 
     [Fact]

@@ -79,7 +79,7 @@ public class PlainClientTests : IAsyncLifetime
     [Fact]
     public async Task Edits_of_the_workspace_come_by_uri()
     {
-        Answers.Fixes = [new EditorFix("Mend", [(new FilePlace(FileA, FakeAnswers.At(0, 0, 1)), "z")], IsPreferred: false)];
+        Answers.Changes = [new OfferedChange("Mend", ChangeSort.Rewrite, new FilePlace(FileA, FakeAnswers.At(0, 0, 1)), "z")];
 
         (await _server.Client.ResultAsync("textDocument/codeAction", new
         {

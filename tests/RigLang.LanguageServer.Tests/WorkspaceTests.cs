@@ -93,7 +93,7 @@ public class WorkspaceTests
     public async Task Pushed_settings_turn_hints_off_and_ask_for_them_again()
     {
         await using var server = await RunningServer.StartAsync(settings: new { riglang = new { hints = true } });
-        server.Workspace.Answers.Notes = [new InlayNote(new LinePosition(0, 0), "9 %", "")];
+        server.Workspace.Answers.Notes = [new InlayNote(new LinePosition(0, 0), "9 %", () => "")];
         await server.OpenAsync(A, "x");
         (await HintsAsync(server)).Should().Be(1);
 

@@ -10,15 +10,23 @@ namespace RigLang.Editing.Colouring;
 /// <summary>What every stretch of a file means, from its lines' own text and signatures alone: an unknown name has the colour of a known one, the finding says the rest.</summary>
 internal static class TokenBuilder
 {
-    public static ImmutableArray<MeaningToken> Of(LinkedFile file, CancellationToken cancel)
+    /// <param name="range">Only lines that it touches; null for all.</param>
+    public static ImmutableArray<MeaningToken> Of(LinkedFile file, LineRange? range, CancellationToken cancel)
     {
+        var (from, to) = range is { } stretch ? (stretch.Start.Line, stretch.End.Line) : (0, int.MaxValue);
         var tokens = ImmutableArray.CreateBuilder<MeaningToken>();
         for (var index = 0; index < file.File.Declarations.Length; index++)
         {
             cancel.ThrowIfCancellationRequested();
             var own = file.File.Declarations[index];
+            var first = file.File.Syntax.FirstLines[index];
+            if (first > to || first + own.Syntax.Lines.Length <= from)
+            {
+                continue;
+            }
+
             var facts = file.Of(own) is { } declaration ? FactsByLine(declaration) : [];
-            AddDeclaration(tokens, own, facts, file.File.Syntax.FirstLines[index]);
+            AddDeclaration(tokens, own, facts, first, from - first, to - first);
         }
 
         return tokens.DrainToImmutable();
@@ -35,9 +43,9 @@ internal static class TokenBuilder
         return facts;
     }
 
-    private static void AddDeclaration(ImmutableArray<MeaningToken>.Builder tokens, OwnDeclaration own, Dictionary<int, Fact> facts, int first)
+    private static void AddDeclaration(ImmutableArray<MeaningToken>.Builder tokens, OwnDeclaration own, Dictionary<int, Fact> facts, int first, int from, int to)
     {
-        for (var line = 0; line < own.Syntax.Lines.Length; line++)
+        for (var line = Math.Max(0, from); line < own.Syntax.Lines.Length && line <= to; line++)
         {
             var syntax = own.Syntax.Lines[line];
             var found = new LineTokens(first + line, syntax.Text);

@@ -29,6 +29,9 @@ internal sealed class SlotWalk
     /// <summary>The slot of the last argument, whose unit or rest may be still to come.</summary>
     public Slot? Last { get; private set; }
 
+    /// <summary>The phrases not yet said, where one may begin at the caret.</summary>
+    public IEnumerable<Slot> Phrases => MayLead ? open : [];
+
     /// <summary>What a position still lacks: <c>behind</c> and <c>ahead of</c>, or nothing.</summary>
     public IReadOnlyList<string> PositionWords { get; private set; } = [];
 

@@ -139,7 +139,7 @@ internal sealed class NoteBuilder
         var position = new LinePosition(file.FirstLineOf(current!) + line, current!.Lines[line].Statement!.Span.End);
         if (position >= range.Start && position <= range.End)
         {
-            notes.Add(new InlayNote(position, label.Length < Longest ? label : label[..(Longest - 2)] + "…", tooltip().ToString()));
+            notes.Add(new InlayNote(position, label.Length < Longest ? label : label[..(Longest - 2)] + "…", () => tooltip().ToString()));
         }
     }
 

@@ -27,6 +27,17 @@ internal sealed record ClientFeatures
 
     internal bool DocumentChanges { get; init; }
 
+    /// <summary>It asks for the documentation of the entry that is looked at.</summary>
+    internal bool LazyCompletions { get; init; }
+
+    internal bool LazyHints { get; init; }
+
+    internal bool LazyCodeActions { get; init; }
+
+    internal bool MarkdownSignature { get; init; }
+
+    internal bool SignatureOffsets { get; init; }
+
     internal bool PrepareRename { get; init; }
 
     internal bool LinkTooltips { get; init; }
@@ -52,7 +63,7 @@ internal sealed record ClientFeatures
 
     internal static ClientFeatures Of(JsonElement capabilities)
     {
-        var caps = new CapabilityReader(capabilities);
+        var caps = new MemberReader(capabilities);
         return new ClientFeatures
         {
             HierarchicalSymbols = caps.Flag("textDocument.documentSymbol.hierarchicalDocumentSymbolSupport"),
@@ -66,6 +77,11 @@ internal sealed record ClientFeatures
             CodeDescriptions = caps.Flag("textDocument.publishDiagnostics.codeDescriptionSupport"),
             DiagnosticData = caps.Flag("textDocument.publishDiagnostics.dataSupport"),
             DocumentChanges = caps.Flag("workspace.workspaceEdit.documentChanges"),
+            LazyCompletions = caps.Lists("textDocument.completion.completionItem.resolveSupport.properties", "documentation"),
+            LazyHints = caps.Lists("textDocument.inlayHint.resolveSupport.properties", "tooltip"),
+            LazyCodeActions = caps.Flag("textDocument.codeAction.dataSupport") && caps.Lists("textDocument.codeAction.resolveSupport.properties", "edit"),
+            MarkdownSignature = caps.Lists("textDocument.signatureHelp.signatureInformation.documentationFormat", "markdown"),
+            SignatureOffsets = caps.Flag("textDocument.signatureHelp.signatureInformation.parameterInformation.labelOffsetSupport"),
             PrepareRename = caps.Flag("textDocument.rename.prepareSupport"),
             LinkTooltips = caps.Flag("textDocument.documentLink.tooltipSupport"),
             WillRenameFiles = caps.Flag("workspace.fileOperations.willRename"),

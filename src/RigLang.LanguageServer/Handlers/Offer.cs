@@ -17,7 +17,7 @@ internal static class Offer
         PositionEncoding: "utf-16",
         TextDocumentSync: new TextDocumentSyncOptions(OpenClose: true, Change: 2),
         HoverProvider: true,
-        CompletionProvider: new CompletionOptions(CompletionTriggers, ResolveProvider: false),
+        CompletionProvider: new CompletionOptions(CompletionTriggers, client.LazyCompletions),
         DefinitionProvider: true,
         ReferencesProvider: true,
         TypeDefinitionProvider: true,
@@ -29,12 +29,14 @@ internal static class Offer
         WorkspaceSymbolProvider: true,
         DocumentSymbolProvider: true,
         FoldingRangeProvider: true,
-        InlayHintProvider: true,
+        InlayHintProvider: new InlayHintOptions(client.LazyHints),
         DocumentFormattingProvider: true,
         DocumentRangeFormattingProvider: true,
-        SemanticTokensProvider: new SemanticTokensOptions(MeaningTokens.Legend, Full: true, Range: false),
+        DocumentOnTypeFormattingProvider: new OnTypeOptions("\n"),
+        SignatureHelpProvider: new SignatureHelpOptions([" "], [" "]),
+        SemanticTokensProvider: new SemanticTokensOptions(MeaningTokens.Legend, new SemanticTokensFullOptions(Delta: true), Range: true),
         Workspace: new WorkspaceOptions(new WorkspaceFoldersOptions(Supported: true, ChangeNotifications: true), FileOperations(client)),
-        CodeActionProvider: client.CodeActionLiterals ? new CodeActionOptions([CodeActionKind.QuickFix, CodeActionKind.Refactor], ResolveProvider: false) : null);
+        CodeActionProvider: client.CodeActionLiterals ? new CodeActionOptions([CodeActionKind.QuickFix, CodeActionKind.Rewrite, CodeActionKind.Extract, CodeActionKind.FixAll], client.LazyCodeActions) : null);
 
     /// <summary>Rig files and tracks, which others name, and the folders that they may lie in. Null for a client that reports no such operations.</summary>
     private static FileOperationOptions? FileOperations(ClientFeatures client)

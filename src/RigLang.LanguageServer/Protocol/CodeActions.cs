@@ -6,7 +6,14 @@ internal sealed record CodeActionParams(TextDocumentIdentifier TextDocument, Tex
 
 internal sealed record CodeActionContext(string[]? Only = null);
 
-internal sealed record CodeAction(string Title, string Kind, WorkspaceEdit Edit, Diagnostic[]? Diagnostics = null, bool? IsPreferred = null);
+internal sealed record CodeAction(
+    string Title, string Kind, WorkspaceEdit? Edit = null, Diagnostic[]? Diagnostics = null, bool? IsPreferred = null, CodeActionData? Data = null);
+
+/// <summary>As much of an action as is needed to find it again.</summary>
+internal sealed record CodeActionToResolve(string Title, string Kind, CodeActionData? Data = null);
+
+/// <summary>Where an action was offered, and for which text.</summary>
+internal sealed record CodeActionData(string Uri, int? Version, TextRange Range);
 
 internal sealed record WorkspaceEdit(Dictionary<string, TextEdit[]>? Changes = null, TextDocumentEdit[]? DocumentChanges = null);
 
@@ -19,5 +26,7 @@ internal sealed record OptionalVersionedTextDocumentIdentifier(
 internal static class CodeActionKind
 {
     internal const string QuickFix = "quickfix";
-    internal const string Refactor = "refactor";
+    internal const string Rewrite = "refactor.rewrite";
+    internal const string Extract = "refactor.extract";
+    internal const string FixAll = "source.fixAll.riglang";
 }

@@ -17,9 +17,11 @@ internal sealed record ServerCapabilities(
     bool WorkspaceSymbolProvider,
     bool DocumentSymbolProvider,
     bool FoldingRangeProvider,
-    bool InlayHintProvider,
+    InlayHintOptions InlayHintProvider,
     bool DocumentFormattingProvider,
     bool DocumentRangeFormattingProvider,
+    OnTypeOptions DocumentOnTypeFormattingProvider,
+    SignatureHelpOptions SignatureHelpProvider,
     SemanticTokensOptions SemanticTokensProvider,
     WorkspaceOptions Workspace,
     CodeActionOptions? CodeActionProvider = null);
@@ -37,7 +39,15 @@ internal sealed record DocumentLinkOptions(bool ResolveProvider);
 
 internal sealed record CodeActionOptions(string[] CodeActionKinds, bool ResolveProvider);
 
-internal sealed record SemanticTokensOptions(SemanticTokensLegend Legend, bool Full, bool Range);
+internal sealed record SemanticTokensOptions(SemanticTokensLegend Legend, SemanticTokensFullOptions Full, bool Range);
+
+internal sealed record SemanticTokensFullOptions(bool Delta);
+
+internal sealed record InlayHintOptions(bool ResolveProvider);
+
+internal sealed record OnTypeOptions(string FirstTriggerCharacter);
+
+internal sealed record SignatureHelpOptions(string[] TriggerCharacters, string[] RetriggerCharacters);
 
 internal sealed record SemanticTokensLegend(string[] TokenTypes, string[] TokenModifiers);
 

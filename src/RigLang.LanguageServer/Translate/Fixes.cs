@@ -9,8 +9,6 @@ namespace RigLang.LanguageServer.Translate;
 /// <summary>Fixes and other changes as edits of the workspace.</summary>
 internal static class Fixes
 {
-    internal static WorkspaceEdit ToProtocol(EditorFix fix, OpenDocuments documents, ClientFeatures client) => ToProtocol(fix.Edits, documents, client);
-
     internal static WorkspaceEdit ToProtocol(ImmutableArray<(FilePlace Place, string NewText)> edits, OpenDocuments documents, ClientFeatures client)
     {
         var files = edits.GroupBy(e => e.Place.File, e => new TextEdit(Places.ToProtocol(e.Place.Range), e.NewText));
@@ -18,7 +16,4 @@ internal static class Fixes
             ? new WorkspaceEdit(DocumentChanges: [.. files.Select(f => new TextDocumentEdit(new(documents.UriOf(f.Key), documents.VersionOf(f.Key)), [.. f]))])
             : new WorkspaceEdit(Changes: files.ToDictionary(f => documents.UriOf(f.Key), f => f.ToArray()));
     }
-
-    /// <summary>Whether two fixes do the same under the same title.</summary>
-    internal static bool Same(EditorFix left, EditorFix right) => left.Title == right.Title && left.Edits.AsSpan().SequenceEqual(right.Edits.AsSpan());
 }

@@ -12,7 +12,7 @@ internal static class MeaningTokens
         ["keyword", "class", "property", "variable", "number", "type", "enumMember", "modifier", "operator", "string", "comment"], ["declaration"]);
 
     /// <summary>Tokens in the order of the text; one that begins inside another, or is empty, is left out, as clients can't show it.</summary>
-    internal static SemanticTokens ToProtocol(IEnumerable<MeaningToken> tokens)
+    internal static uint[] ToProtocol(IEnumerable<MeaningToken> tokens)
     {
         var data = new List<uint>();
         var (line, character, end) = (0, 0, 0);
@@ -31,7 +31,25 @@ internal static class MeaningTokens
             (line, character, end) = (token.Line, token.Character, token.Character + token.Length);
         }
 
-        return new SemanticTokens([.. data]);
+        return [.. data];
+    }
+
+    /// <summary>What turns one list into the other: the numbers between what they have in common at both ends. Places are relative, so an edit leaves the rest as it was.</summary>
+    internal static SemanticTokensEdit[] Difference(uint[] before, uint[] now)
+    {
+        var same = before.AsSpan().CommonPrefixLength(now);
+        if (same == before.Length && same == now.Length)
+        {
+            return [];
+        }
+
+        var behind = 0;
+        while (behind < before.Length - same && behind < now.Length - same && before[^(behind + 1)] == now[^(behind + 1)])
+        {
+            behind++;
+        }
+
+        return [new SemanticTokensEdit((uint)same, (uint)(before.Length - same - behind), now[same..^behind])];
     }
 
     /// <summary>The place in the legend; null for what has no colour of its own.</summary>

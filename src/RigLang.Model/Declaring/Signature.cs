@@ -32,7 +32,8 @@ public sealed record Signature(ImmutableArray<Slot> Slots)
     /// <summary>The shape in words, for a message or a reference page: <c>NAME mass [at place] [high length]</c>.</summary>
     public string Words => Slots.IsEmpty ? "nothing" : string.Join(" ", Slots.Select(WordsOf));
 
-    private static string WordsOf(Slot slot)
+    /// <summary>One part of <see cref="Words"/>.</summary>
+    public static string WordsOf(Slot slot)
     {
         var what = slot.Form switch
         {

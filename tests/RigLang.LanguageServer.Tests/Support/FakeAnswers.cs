@@ -41,7 +41,9 @@ internal sealed class FakeAnswers
 
     public ImmutableArray<TextReplacement> Format { get; set; } = [];
 
-    public ImmutableArray<EditorFix> Fixes { get; set; } = [];
+    public ImmutableArray<OfferedChange> Changes { get; set; } = [];
+
+    public SignatureCard? Signature { get; set; }
 
     internal static CheckDeclaration Check(string code, string slug, Severity severity) => new()
     {

@@ -48,12 +48,15 @@ internal sealed class FakeService(ImmutableDictionary<FileId, string> texts, Fak
     public ImmutableArray<InlayNote> InlayNotes(FileId file, LineRange range, CancellationToken cancel) =>
         Known(file, [.. answers.Notes.Where(n => n.Position >= range.Start && n.Position <= range.End)]);
 
-    public ImmutableArray<MeaningToken> MeaningTokens(FileId file, CancellationToken cancel) => Known(file, answers.Tokens);
+    public ImmutableArray<MeaningToken> MeaningTokens(FileId file, LineRange? range, CancellationToken cancel) =>
+        Known(file, range is { } stretch ? [.. answers.Tokens.Where(token => token.Line >= stretch.Start.Line && token.Line <= stretch.End.Line)] : answers.Tokens);
 
     public ImmutableArray<TextReplacement> Format(FileId file, LineRange? range, CancellationToken cancel) =>
         Known(file, range is { } stretch ? [.. answers.Format.Where(e => e.Range.Start >= stretch.Start && e.Range.End <= stretch.End)] : answers.Format);
 
-    public ImmutableArray<EditorFix> Fixes(FileId file, LineRange range, CancellationToken cancel) => Known(file, answers.Fixes);
+    public ImmutableArray<OfferedChange> Changes(FileId file, LineRange range, CancellationToken cancel) => Known(file, answers.Changes);
+
+    public SignatureCard? Signature(FileId file, LinePosition position, CancellationToken cancel) => texts.ContainsKey(file) ? answers.Signature : null;
 
     private ImmutableArray<T> Known<T>(FileId file, ImmutableArray<T> answer) => texts.ContainsKey(file) ? answer : [];
 }

@@ -2,8 +2,8 @@ using System.Text.Json;
 
 namespace RigLang.LanguageServer.Client;
 
-/// <summary>Looks values up in a tree of capabilities by their dotted path.</summary>
-internal readonly struct CapabilityReader(JsonElement root)
+/// <summary>Looks values up in what a client sent, by their dotted path. What is absent or of another form is nothing.</summary>
+internal readonly struct MemberReader(JsonElement root)
 {
     private readonly JsonElement _root = root;
 
