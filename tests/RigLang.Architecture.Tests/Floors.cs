@@ -7,7 +7,7 @@ internal static class Floors
 {
     public static IReadOnlyList<string> All { get; } =
     [
-        "RigLang.Mechanics", "RigLang.Syntax", "RigLang.Quantities", "RigLang.Model", "RigLang.Analysis", "RigLang.Drawing", "RigLang.Editing", "RigLang.LanguageServer", "RigLang.Cli",
+        "RigLang.Mechanics", "RigLang.Syntax", "RigLang.Quantities", "RigLang.Model", "RigLang.Analysis", "RigLang.Comparing", "RigLang.Drawing", "RigLang.Editing", "RigLang.LanguageServer", "RigLang.Cli",
     ];
 
     /// <summary>The floors that use none of ours.</summary>

@@ -47,6 +47,6 @@ public sealed class OwnDeclaration
     /// <summary>Names it among all of a workspace.</summary>
     public string Path => $"{File.Path}#{Kind?.Keyword()} {Name}";
 
-    /// <summary>The block without anything inherited; made once.</summary>
-    internal Block Plain => plain ??= Merging.Plain(Root!, Path);
+    /// <summary>The block of its own lines, without anything inherited; made once. Only for a declaration of a known kind.</summary>
+    public Block OwnLines => plain ??= Merging.Plain(Root!, Path);
 }

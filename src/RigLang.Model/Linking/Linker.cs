@@ -124,7 +124,7 @@ internal sealed class Linker
             Merging.ReportWithouts(own.Root!, found);
         }
 
-        return new Declaration(own, null, own.Plain, [.. found]);
+        return new Declaration(own, null, own.OwnLines, [.. found]);
     }
 
     private Declaration? FindParent(OwnDeclaration own, Token name, ImmutableList<OwnDeclaration> chain, List<Finding> found)

@@ -46,6 +46,14 @@ public sealed class StoredFiles
         return new StoredFiles(source, rigs.Where(pair => !gone.Contains(pair.Key)), tracks.Where(pair => !gone.Contains(pair.Key)));
     }
 
+    /// <summary>The same with another text for a track; null for none.</summary>
+    public StoredFiles WithTrack(FileId file, string? gpx)
+    {
+        var changed = Without([file]);
+        changed.tracks[file] = gpx is null ? TrackReading.None("no such file") : GpxReader.Read(gpx);
+        return changed;
+    }
+
     private (RigFile? File, string? Problem) ReadRig(FileId id)
     {
         var read = source.Read(id);

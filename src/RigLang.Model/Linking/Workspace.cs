@@ -45,6 +45,9 @@ public sealed class Workspace
 
     public Workspace WithStoredChanged(IEnumerable<FileId> files) => new(Folders, open, Stored.Without(files), this);
 
+    /// <summary>Another text for a track than is stored; null for none.</summary>
+    public Workspace WithTrack(FileId file, string? gpx) => new(Folders, open, Stored.WithTrack(file, gpx), this);
+
     public Workspace WithFolders(IEnumerable<string> folders) => new([.. folders], open, Stored, this);
 
     public RigFile? OpenFile(FileId id) => open.GetValueOrDefault(id);

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using RigLang.Syntax.Checks;
+
+namespace RigLang.Comparing;
+
+/// <summary>Two states against each other: what went in, what came of it, what the checks say.</summary>
+public sealed record Comparison(
+    ComparedState Before, ComparedState After, ImmutableArray<DeclarationPair> Declarations, ImmutableArray<Change> Changes, ImmutableArray<ResultChange> Results, int Unmoved,
+    ImmutableArray<LimitChange> Limits, FindingChanges Findings, ImmutableArray<UnreadFile> Unread)
+{
+    /// <summary>Whether the shares of the changes were computed: beyond <see cref="Attribution.MostChanges"/> they aren't.</summary>
+    public bool IsTakenApart => Changes.Count(change => change is { IsInput: true, Steps.IsEmpty: false }) <= Attribution.MostChanges;
+
+    public Verdict Verdict =>
+        Limits.Any(limit => limit.IsCrossed) ? Verdict.LimitCrossed
+        : Findings.New.Any(finding => finding.Severity == Severity.Error) ? Verdict.NewErrors
+        : !Results.IsEmpty || !Limits.IsEmpty ? Verdict.ResultsMoved
+        : Changes.Any(change => change.IsInput) ? Verdict.InputsChanged
+        : Changes.IsEmpty && IsSameText ? Verdict.Same
+        : Verdict.OnlyWriting;
+
+    /// <summary>Line breaks and files that were only moved don't count.</summary>
+    private bool IsSameText { get; init; }
+
+    public static Comparison Of(ComparedState before, ComparedState after, CancellationToken cancel = default)
+    {
+        var pairs = DeclarationMatching.Match(before, after);
+        var changes = InputComparison.Compare(before, after, pairs);
+        cancel.ThrowIfCancellationRequested();
+        var (moved, unmoved) = ResultComparison.Results(before, after, pairs);
+        cancel.ThrowIfCancellationRequested();
+        return new Comparison(
+            before, after, pairs, changes, Attribution.Explain(before, changes, moved, cancel), unmoved, ResultComparison.Limits(before, after, pairs),
+            FindingComparison.Compare(before, after, pairs, cancel), UnreadFiles.Of(before, after))
+        {
+            IsSameText = TextsOf(before).SequenceEqual(TextsOf(after)),
+        };
+    }
+
+    private static IEnumerable<string> TextsOf(ComparedState state) =>
+        state.Files.OrderBy(state.NameOf, StringComparer.Ordinal).SelectMany(file => state.Workspace.Find(file)!.Syntax.Lines.Select(line => line.Text));
+}
+
+/// <summary>The comparison in a word, from harmless to not.</summary>
+public enum Verdict
+{
+    /// <summary>The same to the letter.</summary>
+    Same,
+
+    /// <summary>Blanks, comments, names, units: no value differs.</summary>
+    OnlyWriting,
+
+    /// <summary>Values differ, and no result with them.</summary>
+    InputsChanged,
+
+    ResultsMoved,
+
+    /// <summary>A check calls something an error that it didn't before.</summary>
+    NewErrors,
+
+    /// <summary>A rating is passed that held before.</summary>
+    LimitCrossed,
+}
