@@ -14,8 +14,7 @@ public sealed record Comparison(
     public Verdict Verdict =>
         Limits.Any(limit => limit.IsCrossed) ? Verdict.LimitCrossed
         : Findings.New.Any(finding => finding.Severity == Severity.Error) ? Verdict.NewErrors
-        : !Results.IsEmpty || !Limits.IsEmpty ? Verdict.ResultsMoved
-        : Changes.Any(change => change.IsInput) ? Verdict.InputsChanged
+        : Changes.Any(change => change.IsInput) ? Results.IsEmpty && Limits.IsEmpty ? Verdict.InputsChanged : Verdict.ResultsMoved
         : Changes.IsEmpty && IsSameText ? Verdict.Same
         : Verdict.OnlyWriting;
 
@@ -47,7 +46,7 @@ public enum Verdict
     /// <summary>The same to the letter.</summary>
     Same,
 
-    /// <summary>Blanks, comments, names, units: no value differs.</summary>
+    /// <summary>Blanks, comments, names, units: no value differs by more than the rounding of the other unit.</summary>
     OnlyWriting,
 
     /// <summary>Values differ, and no result with them.</summary>

@@ -15,9 +15,9 @@ internal static class FindingComparison
 {
     public static FindingChanges Compare(ComparedState before, ComparedState after, ImmutableArray<DeclarationPair> pairs, CancellationToken cancel)
     {
-        var names = pairs.Where(pair => pair.IsRenamed).ToDictionary(pair => (before.NameOf(pair.Before!.Own.File), pair.Before.Own.Syntax), pair => pair.After!.ToString());
-        var old = FindingsOf(before, cancel).ToLookup(finding => KeyOf(before, finding, (file, own) => names.GetValueOrDefault((file, own.Syntax))));
-        var now = FindingsOf(after, cancel).ToLookup(finding => KeyOf(after, finding, (_, _) => null));
+        var names = pairs.Where(pair => pair.IsBoth).ToDictionary(pair => pair.Before!.Own, pair => pair.After!.Own);
+        var old = FindingsOf(before, cancel).ToLookup(finding => KeyOf(before, finding, own => names.GetValueOrDefault(own) ?? own));
+        var now = FindingsOf(after, cancel).ToLookup(finding => KeyOf(after, finding, own => own));
         var keys = old.Select(group => group.Key).Union(now.Select(group => group.Key)).ToList();
         return new FindingChanges(
             [.. keys.SelectMany(key => now[key].Skip(old[key].Count()))],
@@ -27,12 +27,12 @@ internal static class FindingComparison
 
     private static IEnumerable<Finding> FindingsOf(ComparedState state, CancellationToken cancel) => state.Files.SelectMany(file => state.Analysis.Findings(file, cancel).Remaining);
 
-    private static (string Code, string File, string Declaration, string Statement) KeyOf(ComparedState state, Finding finding, Func<string, OwnDeclaration, string?> newName)
+    /// <param name="newest">What became of a declaration.</param>
+    private static (string Code, object Home, string Statement) KeyOf(ComparedState state, Finding finding, Func<OwnDeclaration, OwnDeclaration> newest)
     {
-        var file = state.NameOf(finding.Place.File);
-        var own = state.Workspace.Find(finding.Place.File)?.Declarations.FirstOrDefault(own => ReferenceEquals(own.Syntax, finding.Place.Declaration));
-        var declaration = own is null ? "" : newName(file, own) ?? $"{own.Kind?.ToString()} {own.Name}";
-        var words = finding.Place.Line < finding.Place.Declaration.Lines.Length ? finding.Place.Declaration.Lines[finding.Place.Line].Text.Trim().Split(' ', 2)[0] : "";
-        return (finding.Check.Code, file, declaration.ToLowerInvariant(), words);
+        var place = finding.Place;
+        var own = state.Workspace.Find(place.File)?.Declarations.FirstOrDefault(own => ReferenceEquals(own.Syntax, place.Declaration));
+        var words = place.Line < place.Declaration.Lines.Length ? place.Declaration.Lines[place.Line].Text.Trim().Split(' ', 2)[0] : "";
+        return (finding.Check.Code, own is { Kind: not null, Name.Length: > 0 } ? newest(own) : state.NameOf(place.File), words);
     }
 }

@@ -8,6 +8,7 @@ public sealed class GoldenTests
         { "help-check", ["check", "--help"] },
         { "help-show", ["show", "--help"] },
         { "help-explain", ["explain", "--help"] },
+        { "help-compare", ["compare", "--help"] },
         { "help-format", ["format", "--help"] },
         { "help-lsp", ["lsp", "--help"] },
         { "explain-fact", ["explain", "item"] },

@@ -14,6 +14,7 @@ internal static class CommandTree
             CheckCommand.Create(terminal),
             ShowCommand.Create(terminal),
             ExplainCommand.Create(terminal),
+            CompareCommand.Create(terminal),
             FormatCommand.Create(terminal),
             LspCommand.Create(terminal),
             ReferenceCommand.Create(terminal),

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using RigLang.Cli.Checking;
+using RigLang.Cli.Comparing;
 using RigLang.Cli.Showing;
 
 namespace RigLang.Cli.Json;
@@ -10,6 +11,7 @@ namespace RigLang.Cli.Json;
 /// <summary>What the program writes for other programs. Names are only added within a version; a change of meaning makes a new one.</summary>
 [JsonSerializable(typeof(CheckDocument))]
 [JsonSerializable(typeof(ShowDocument))]
+[JsonSerializable(typeof(CompareDocument))]
 internal sealed partial class JsonOutput : JsonSerializerContext
 {
     private static readonly Lazy<JsonOutput> Readable = new(() => new JsonOutput(new JsonSerializerOptions

@@ -50,6 +50,31 @@ public sealed class UnitChoice
     public string Write(double value, QuantityKind kind) =>
         written.TryGetValue(kind, out var unit) ? QuantityWriter.Write(value, unit, Decimals(kind, unit, value)) : QuantityWriter.Write(value, kind, System);
 
+    /// <summary>By how much a result is more or less than it was, with its sign: "+12 kg". In the unit in which both are shown, even where that is no plain multiple.</summary>
+    /// <param name="result">What is shown.</param>
+    /// <param name="subject">What it is a result of.</param>
+    /// <param name="before">SI.</param>
+    /// <param name="after">SI.</param>
+    /// <param name="like">SI; the value beside it, whose digits it gets.</param>
+    public string WriteDifference(IResult result, ISubject subject, double before, double after, double like)
+    {
+        var sign = after < before ? "-" : "+";
+        var kind = result.Kind;
+        if (kind.IsDuration)
+        {
+            return sign + QuantityWriter.WriteDuration(Math.Abs(after - before));
+        }
+
+        if (!IsPlain(result, subject, after, out _))
+        {
+            return sign + result.Write(subject, Math.Abs(after - before), System);
+        }
+
+        var unit = written.GetValueOrDefault(kind) ?? kind.UnitFor(System);
+        var difference = unit.FromSi(after) - unit.FromSi(before);
+        return (difference < 0 ? "-" : "+") + QuantityWriter.Write(unit.ToSi(Math.Abs(difference)), unit, Decimals(kind, unit, like));
+    }
+
     /// <summary>The same for a table with little room: no digits behind the point where the number is large enough without them.</summary>
     public string Brief(IResult result, ISubject subject, double value)
     {
