@@ -13,7 +13,7 @@ internal static class AirChecks
     public static IEnumerable<PublishedCheck> All =>
     [
         // Pressure to the digits of the two independent programs.
-        Pressure(0, 101325), Pressure(500, 95460.812), Pressure(1000, 89874.519), Pressure(1500, 84555.932), Pressure(2000, 79495.124), Pressure(3000, 70108.422),
+        .. Standards(), Pressure(0, 101325), Pressure(500, 95460.812), Pressure(1000, 89874.519), Pressure(1500, 84555.932), Pressure(2000, 79495.124), Pressure(3000, 70108.422),
         Temperature(0, 15), Temperature(1000, 8.5), Temperature(2000, 2), Temperature(3000, -4.5),
         new("standard atmosphere", Units, Read, "geopotential altitude 2000 m", "temperature, K", 275.15, 0.005, () => Atmosphere.AtGeopotential(2000).Temperature),
         new("standard atmosphere", Units, Read, "geopotential altitude 2000 m", "pressure, Pa", 79495.199, 0.1, () => Atmosphere.AtGeopotential(2000).Pressure),
@@ -29,6 +29,19 @@ internal static class AirChecks
         new("wind over the road", "40 CFR 1037.528, worked example", Read, "wind 7.1 mi/h, 47.0° off the course, vehicle 64.9 mi/h", "yaw, °", 4.26, 0.006,
             () => Wind.OnCourse(7.1, 47 * Math.PI / 180, 0).Yaw(64.9) * 180 / Math.PI),
     ];
+
+    // Density at the two altitudes follows from the table's own pressure and temperature.
+    private static IEnumerable<PublishedCheck> Standards()
+    {
+        const string table = "ISO 2533 and ICAO Doc 7488, table by geopotential altitude";
+        foreach (var (altitude, temperature, pressure, density) in new[] { (0.0, 288.15, 101325.0, 1.22500), (1000, 281.65, 89874.6, 1.11164), (2000, 275.15, 79495.2, 1.00649) })
+        {
+            string inputs = $"geopotential altitude {altitude} m";
+            yield return new("standard atmosphere", table, Read, inputs, "temperature, K", temperature, 0.005, () => Atmosphere.AtGeopotential(altitude).Temperature);
+            yield return new("standard atmosphere", table, Read, inputs, "pressure, Pa", pressure, 0.15, () => Atmosphere.AtGeopotential(altitude).Pressure);
+            yield return new("standard atmosphere", table, Read, inputs, "density, kg/m³", density, 0.000006, () => Atmosphere.AtGeopotential(altitude).Density);
+        }
+    }
 
     private static PublishedCheck Pressure(double altitude, double pressure) => new("standard atmosphere", Psychrometrics, Read,
         $"altitude {altitude} m taken as geopotential", "pressure, Pa", pressure, 2e-6 * pressure, () => Atmosphere.AtGeopotential(altitude).Pressure);

@@ -27,6 +27,9 @@ internal static class BrakingChecks
             () => StoppingDistance.Of(row.Speed * Mph, StoppingDistance.SightReaction, 11.2 * Foot) / Foot)),
         .. Metric.Select(row => new PublishedCheck("stopping distance", Sight, Read, $"{row.Speed} km/h, level", "distance, m", row.Distance, 0.010 * row.Distance,
             () => StoppingDistance.Of(row.Speed / 3.6, StoppingDistance.SightReaction, StoppingDistance.SightDeceleration))),
+        // The tables that roads are designed by round up to the next 5.
+        .. Designed(Customary, [80, 115, 155, 200, 250, 305, 360, 425, 495, 570, 645, 730, 820, 910], "mi/h", "ft", Mph, 11.2 * Foot, Foot),
+        .. Designed(Metric, [20, 35, 50, 65, 85, 105, 130, 160, 185, 220, 250, 285], "km/h", "m", 1 / 3.6, 3.4, 1),
         Grade(60, -0.03, 598), Grade(60, -0.06, 638), Grade(60, -0.09, 686), Grade(60, 0.03, 538), Grade(60, 0.06, 515), Grade(60, 0.09, 495),
         MetricGrade(-0.03, 194), MetricGrade(-0.06, 207), MetricGrade(-0.09, 223), MetricGrade(0.03, 174), MetricGrade(0.06, 167), MetricGrade(0.09, 160),
         new("stopping distance", "OpenStax, University Physics, section 3.4, example on dry and wet concrete", Read, "30.0 m/s, 7.00 m/s²", "braking distance, m", 64.3, 0.05, () => StoppingDistance.Of(30, 0, 7)),
@@ -34,6 +37,7 @@ internal static class BrakingChecks
         new("stopping distance", "OpenStax, University Physics, chapter 6, exercise with answer", Read, "1000 kg at 100.0 km/h, friction 0.500", "braking distance, m", 78.7, 0.06,
             () => StoppingDistance.Of(100 / 3.6, 0, RigBraking.Full(1000, 0, 0.500, 0).Deceleration)),
         new("stopping limit", Fmvss + ", cold effectiveness", Read, "100 km/h", "longest stop, m", 70, 0.01, () => StoppingDistance.LightVehicleLimit(100 / 3.6)),
+        new("stopping limit", Fmvss + ", high speed", Read, "100 km/h, c 0.0067", "longest stop, m", 77, 0.01, () => StoppingDistance.Limit(100 / 3.6, 0.0067)),
         new("stopping limit", Fmvss + ", antilock failed", Read, "100 km/h, c 0.0075", "longest stop, m", 85, 0.01, () => StoppingDistance.Limit(100 / 3.6, 0.0075)),
         new("stopping limit", Fmvss + ", proportioning failed", Read, "100 km/h, c 0.0100", "longest stop, m", 110, 0.01, () => StoppingDistance.Limit(100 / 3.6, 0.0100)),
         new("stopping limit", Fmvss + ", one circuit failed", Read, "100 km/h, c 0.0158", "longest stop, m", 168, 0.01, () => StoppingDistance.Limit(100 / 3.6, 0.0158)),
@@ -54,6 +58,11 @@ internal static class BrakingChecks
         new("brake heat", "OpenStax, College Physics, section 14.2, exercise", Read, "twice the speed", "times the rise", 4, 1e-9,
             () => BrakeHeat.Rise(SpeedWork(30), 10) / BrakeHeat.Rise(SpeedWork(15), 10)),
     ];
+
+    private static IEnumerable<PublishedCheck> Designed(
+        (double Speed, double Distance)[] rows, double[] designed, string speedUnit, string unit, double perSpeed, double deceleration, double perUnit) =>
+        rows.Zip(designed).Select(row => new PublishedCheck("stopping distance", Sight + ", design values, the next 5 above", Read, $"{row.First.Speed} {speedUnit}, level", $"distance, {unit}", row.Second - 2.5,
+            2.5 + (0.01 * row.Second), () => StoppingDistance.Of(row.First.Speed * perSpeed, StoppingDistance.SightReaction, deceleration) / perUnit));
 
     private static double SpeedWork(double speed) => new BatteryDrive(1, 0, 0, 0).SpeedChange(new RoadLoad(1500, new Rolling(0), 0, 0), speed, 0).Brakes;
 

@@ -7,6 +7,7 @@ internal static class EnergyChecks
 {
     private const string Cars = "US EPA test car list 2022 (A, B, C, test weight and measured MPGe), wheel work summed over the public HWFET schedule";
     private const string Label = "40 CFR 600.210-12, derived five-cycle label";
+    private const string Jrc = "EU Joint Research Centre defaults for Regulation (EU) 2017/1151";
     private const double WattHour = 3600, Mile = 1609.344, Hour = 3600;
 
     private static BatteryDrive Typical { get; } = new(0.88, 0.65, double.PositiveInfinity, 300);
@@ -21,8 +22,17 @@ internal static class EnergyChecks
         Highway("4750 lb, A 23.987, B 0.29124, C 0.016006", 190.87, 31.60), Highway("5250 lb, A 48.599, B 0.64016, C 0.01862", 284.26, 27.64),
         Highway("6000 lb, A 43.7, B 0.175, C 0.01995", 246.10, 38.97),
         Wall("3875 lb", 141.2, 238.7), Wall("4250 lb", 170.1, 198.1), Wall("4750 lb", 142.8, 236.1), Wall("5250 lb", 97.9, 344.3), Wall("6000 lb", 117.7, 286.4),
+        UrbanWall("3875 lb", 175.6, 192.0), UrbanWall("4250 lb", 185.3, 181.9), UrbanWall("4750 lb", 169.6, 198.8), UrbanWall("5250 lb", 103.8, 324.7), UrbanWall("6000 lb", 117.3, 287.3),
+        Equivalency(2026, false, 82_049), Equivalency(2026, true, 73_844), Equivalency(2027, false, 79_989), Equivalency(2028, false, 50_427), Equivalency(2029, false, 36_820), Equivalency(2030, false, 28_996),
+        new("consumption label", "after the example of 10 CFR 474 appendix", ValueFromMemory, "244.75 Wh/mi", "mi/gal", 335.24, 0.005, () => ConsumptionLabel.PetroleumEquivalency(2026, false) / 244.75),
+        new("consumption label", "after the example of 10 CFR 474 appendix", ValueFromMemory, "244.75 Wh/mi, with petroleum accessories", "mi/gal", 301.71, 0.01,
+            () => ConsumptionLabel.PetroleumEquivalency(2026, true) / 244.75),
+        new("battery drive", "published motor maps 0.83 to 0.94 with a gearbox of 0.98", Read, "battery to wheel, middle of the band", "efficiency, –", 0.867, 0.055, () => BatteryDefaults.DriveEfficiency),
+        new("battery drive", "typical value of published vehicle models", Read, "post to battery, alternating current", "efficiency, –", 0.86, 0.005, () => BatteryDefaults.AcChargeEfficiency),
         new("consumption label", "arithmetic of 33.705 kWh a gallon, as US labels state", ValueFromMemory, "100 MPGe", "wall energy, Wh/km", 209.433, 0.001,
             () => ConsumptionLabel.FromEquivalent(100) * 1000 / WattHour),
+        new("consumption label", "arithmetic of 33.705 kWh a gallon, as US labels state", ValueFromMemory, "100 MPGe", "wall energy, kWh/100 mi", 33.705, 0.0005,
+            () => ConsumptionLabel.FromEquivalent(100) * 100 * Mile / 3.6e6),
         new("consumption label", "after the example of 10 CFR 474 appendix", ValueFromMemory, "265 Wh/mi city, 220 Wh/mi highway", "combined, Wh/mi", 244.75, 0.005,
             () => ConsumptionLabel.Combined(265, 220)),
         new("consumption label", Label, Read, "unadjusted city 30 mpg, coefficients 0.004091 and 1.1601", "label, mpg", 23.386, 0.0005, () => ConsumptionLabel.City(30)),
@@ -36,6 +46,10 @@ internal static class EnergyChecks
             () => Motor.FromWork(500 * 25.0 * 60, 0, 1500, 60).Battery / 60 / 12),
         new("fuel as force", "OpenStax, University Physics, chapter 7, problem on a car's fuel: 2.0 gal of 140 MJ (the force is computed)", Read, "778 N over 108 km at 30 %",
             "fuel, MJ", 280, 0.4, () => FuelOfForce / 1e6),
+        Mass("petrol", 43.2, Fuel.Petrol), Mass("diesel", 43.1, Fuel.Diesel), Mass("LPG", 46.0, Fuel.LiquefiedGas), Mass("natural gas", 45.1, Fuel.NaturalGas),
+        // E85 is 85 parts of ethanol by volume at most; its mass value must lie between ethanol's 26.8 and petrol's 43.2, near 0.8 of the way down.
+        new("heating value", Jrc + ": ethanol 26.8, petrol 43.2 MJ/kg, mixed 85 to 15", Read, "E85, volume table over density", "MJ/kg", 29.3, 0.6, () => Fuel.E85.HeatingValue / 1e6),
+        new("heating value", "energy.ca.gov table 111 800 Btu a gallon, GNU units 115 000: blends and seasons, a band about ours", Read, "petrol", "kWh/l", 8.8, 0.2, () => Fuel.Petrol.VolumeHeatingValue / 3.6e9),
         new("heating value", "AFDC and TEDB tables: 116 090 Btu a gallon", Read, "US conventional petrol", "kWh/l", 8.988, 0.0005, () => Fuel.Petrol.VolumeHeatingValue / 3.6e9),
         new("heating value", "energy.ca.gov gallon-equivalent table: 127 500 Btu a gallon", Read, "diesel", "kWh/l", 9.871, 0.0005, () => Fuel.Diesel.VolumeHeatingValue / 3.6e9),
         new("heating value", "energy.ca.gov gallon-equivalent table: 81 700 Btu a gallon", Read, "E85", "kWh/l", 6.325, 0.0005, () => Fuel.E85.VolumeHeatingValue / 3.6e9),
@@ -46,6 +60,14 @@ internal static class EnergyChecks
         new("heating value", "EU Joint Research Centre defaults for Regulation (EU) 2017/1151: 43.1 MJ/kg", Read, "diesel of 835 kg/m³, volume table over density", "MJ/kg", 43.1, 0.7,
             () => Fuel.Diesel.VolumeHeatingValue / Fuel.Diesel.Density / 1e6),
         new("carbon dioxide", "40 CFR 600: 8887 g a gallon of petrol", Read, "petrol burnt", "kg a litre", 2.348, 0.001, () => Fuel.Petrol.CarbonDioxide / 1000),
+        new("carbon dioxide", "40 CFR 600: 10 180 g a gallon of diesel", Read, "diesel burnt", "kg a litre", 2.689, 0.001, () => Fuel.Diesel.CarbonDioxide / 1000),
+        // A newer report of the same body; its cars and its mix of driving are others, so its figures tell the band.
+        new("heating and cooling", "AAA, newer report (summary): range −39.0 % at 20 °F", Read,
+            "the same car of 160 Wh/km", "share of range left with heater at −6.7 °C", 0.61, 0.05, () => RangeShare(-6.7)),
+        new("heating and cooling", "AAA, newer report (summary): range −8.5 % at 95 °F; five other vehicles", Read,
+            "the same car of 160 Wh/km", "share of range left with air conditioning at 35 °C", 0.915, 0.10, () => RangeShare(35)),
+        new("heating and cooling", "AAA 2019, five vehicles on a dynamometer, without heating or cooling", Read, "−6.7 °C", "share of range left", 0.88, 0.005, () => BatteryDefaults.TemperatureShare(273.15 - 6.7)),
+        new("heating and cooling", "AAA 2019, five vehicles on a dynamometer, without heating or cooling", Read, "35 °C", "share of range left", 0.96, 0.005, () => BatteryDefaults.TemperatureShare(308.15)),
         new("heating and cooling", "AAA 2019, five vehicles on a dynamometer, 20 °F: range −41 % with heater, −12 % without", Read,
             "car of 160 Wh/km in mixed driving at 45 km/h (our assumption for the five)", "share of range left with heater at −6.7 °C", 0.59, 0.04, () => RangeShare(-6.7)),
         new("heating and cooling", "AAA 2019, five vehicles on a dynamometer, 95 °F: range −17 % with air conditioning, −4 % without", Read,
@@ -74,6 +96,16 @@ internal static class EnergyChecks
             LegEnergy energy = Typical.FromWork(traction * WattHour, braking * WattHour, Mile, 765 / 10.2569);
             return (energy.Traction - energy.Braking) / (energy.Battery / 0.88);
         });
+
+    private static PublishedCheck Mass(string name, double heatingValue, Fuel fuel) =>
+        new("heating value", Jrc, Read, name, "MJ/kg", heatingValue, 0.05, () => fuel.HeatingValue / 1e6);
+
+    private static PublishedCheck Equivalency(int year, bool petroleumAccessories, double wattHours) => new("consumption label", "10 CFR 474.3", Read,
+        $"model year {year}{(petroleumAccessories ? ", with petroleum accessories" : "")}", "petroleum-equivalency factor, Wh/gal", wattHours, 0.5, () => ConsumptionLabel.PetroleumEquivalency(year, petroleumAccessories));
+
+    private static PublishedCheck UrbanWall(string car, double equivalent, double wattHoursPerMile) => new("consumption label", Cars, Read,
+        $"{car}, {equivalent} MPGe on the urban cycle", "wall energy, Wh/mi", wattHoursPerMile, 0.05 + (wattHoursPerMile * 0.05 / equivalent),
+        () => ConsumptionLabel.FromEquivalent(equivalent) * Mile / WattHour);
 
     // The label is rounded to a tenth, the energy too.
     private static PublishedCheck Wall(string car, double equivalent, double wattHoursPerMile) => new("consumption label", Cars, Read,

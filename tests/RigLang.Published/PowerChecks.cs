@@ -12,6 +12,9 @@ internal static class PowerChecks
         new("top speed", "after Mannering and Washburn, Principles of Highway Engineering, example 2.1", ValueFromMemory,
             "2500 lb, C_d 0.38, 20 ft², air 0.002378 slug/ft³, rolling 0.01 (1 + v/147 ft/s), 50 hp", "highest speed, ft/s", 132.8, 0.1, () => Gradeability.HighestSpeed(
                 new RoadLoad(2500 * Pound, new Rolling(0.01, 0.01 / (147 * Foot)), 0.38 * 20 * Foot * Foot), new PowerDrive(50 * 745.69987), 0, 0.002378 * 515.3788, 90) / Foot),
+        new("top speed", "after Mannering and Washburn, Principles of Highway Engineering, example 2.1", ValueFromMemory, "the same car", "highest speed, mi/h", 90.6, 0.1,
+            () => Gradeability.HighestSpeed(
+                new RoadLoad(2500 * Pound, new Rolling(0.01, 0.01 / (147 * Foot)), 0.38 * 20 * Foot * Foot), new PowerDrive(50 * 745.69987), 0, 0.002378 * 515.3788, 90) * 3600 / 1609.344),
         new("acceleration", "OpenStax, University Physics, section 7.4, exercise on a car's power", Read, "850 kg, 40.0 hp of 746 W, to 15.0 m/s", "time at full power, s", 3.20, 0.005,
             () => SpeedGain.Full(new RoadLoad(850, new Rolling(0), 0, 0), new PowerDrive(40 * 746), 0, 15, 1.2).Time),
         // 392 cars: 0 to 60 mi/h takes 2.38 times as long (median) as their power alone would. Gears and the curve of a typical engine must land near that.

@@ -1,4 +1,5 @@
 using RigLang.Mechanics;
+using RigLang.Model.Facts;
 using static RigLang.Published.Provenance;
 
 namespace RigLang.Published;
@@ -26,9 +27,40 @@ internal static class RoadLoadChecks
         Certified("saloon, battery, 4250 lb", 34.98, 0.0865, 0.0148, 10.2), Certified("saloon, battery, 4250 lb", 37.17, 0.0470, 0.0144, 10.1),
         Certified("crossover, battery, 4750 lb", 34.26, 0.3191, 0.0142, 11.4), Certified("saloon, petrol, 3250 lb", 35.00, -0.3559, 0.02137, 9.4),
         Certified("crossover, hybrid, 4500 lb", 42.17, 0.5391, 0.01828, 15.3),
+        .. Coefficients(34.98, 0.0865, 0.0148, 155.6, 0.861, 0.3294), .. Coefficients(37.17, 0.0470, 0.0144, 165.3, 0.468, 0.3205),
+        .. Coefficients(34.26, 0.3191, 0.0142, 152.4, 3.175, 0.3161), .. Coefficients(35.00, -0.3559, 0.02137, 155.7, -3.541, 0.4757),
+        .. Coefficients(42.17, 0.5391, 0.01828, 187.6, 5.364, 0.4069),
+        new("road load by dynamometer coefficients", "40 CFR 1066.310", Read, "air density to which coast-downs are corrected", "kg/m³", 1.17, 0.005, () => DynamometerRoadLoad.ReferenceDensity),
+        Body(VehicleBody.Saloon, 0.27), Body(VehicleBody.Hatch, 0.30), Body(VehicleBody.Estate, 0.28), Body(VehicleBody.SportUtility, 0.35), Body(VehicleBody.PeopleCarrier, 0.30),
+        Body(VehicleBody.Van, 0.35), Body(VehicleBody.PickUp, 0.40),
+        // Two sources of one body differ by their samples.
+        new("drag of a body", "OpenStax, University Physics, section 6.4, table of drag coefficients; another sample of vehicles than ours", Read, "pick-up", "drag coefficient, –", 0.43, 0.04,
+            () => DragDefaults.Coefficient(VehicleBody.PickUp)),
+        new("drag of a body", "OpenStax, University Physics, section 6.4, table of drag coefficients; another sample of vehicles than ours", Read, "large car", "drag coefficient, –", 0.28, 0.015,
+            () => DragDefaults.Coefficient(VehicleBody.Saloon)),
+        new("drag of a body", Jrc, Read, "1.80 m wide, 1.50 m high: 0.84 of width and height", "frontal area, m²", 2.268, 0.014, () => DragDefaults.FrontalArea(1.80, 1.50)),
+        new("drag of a body", Jrc, Read, "roof box", "times the drag area", 1.2, 0.05, () => DragDefaults.RoofBoxFactor),
+        new("road load", Jrc, Read, "1.5 % of the mass for each axle that turns", "effective over actual mass", 1.03, 0.005, () => new RoadLoad(1000, new Rolling(0), 0).EffectiveMass / 1000),
+        new("road load", Jrc, Read, "new tyre on a dry road", "friction, –", 0.85, 0.005, () => FigureFacts.Friction.Estimate!.Value(null!, null!)),
+        new("rolling coefficient", "engineeringtoolbox.com, rolling friction and rolling resistance", Read, "gravel, rolled", "–", 0.02, 0.0005, () => Rolling.Gravel.At(0)),
+        new("rolling coefficient", "SAE truck tyres, radial, after Gillespie 1992", ValueFromMemory, "60 mi/h on smooth concrete", "–", 0.00656, 0.000005, () => Rolling.RadialTruck.At(60 * Mph)),
         new("rolling coefficient", Tyres, Read, "car tyre at 2.5 bar and 80 km/h, eq. 3", "between 0.010 and 0.015, –", 0.0125, 0.00249, () => Rolling.FromPressure(2.5e5).At(80 / 3.6)),
         new("rolling coefficient", Tyres, Read, "truck tyre at 8 bar and 80 km/h, eq. 3", "between 0.006 and 0.010, –", 0.008, 0.00159, () => Rolling.FromPressure(8e5).At(80 / 3.6)),
     ];
+
+    private const string Jrc = "EU Joint Research Centre defaults for Regulation (EU) 2017/1151";
+
+    private static PublishedCheck Body(VehicleBody body, double coefficient) =>
+        new("drag of a body", Jrc, Read, $"{body}", "drag coefficient, –", coefficient, 0.005, () => DragDefaults.Coefficient(body));
+
+    private static IEnumerable<PublishedCheck> Coefficients(double a, double b, double c, double f0, double f1, double f2)
+    {
+        string inputs = $"A {a} lbf, B {b} lbf/mph, C {c} lbf/mph²";
+        DynamometerRoadLoad load = DynamometerRoadLoad.FromCustomary(a, b, c);
+        yield return new("road load by dynamometer coefficients", Epa, Read, inputs, "F0, N", f0, 0.06, () => load.F0);
+        yield return new("road load by dynamometer coefficients", Epa, Read, inputs, "F1, N/(m/s)", f1, 0.0006, () => load.F1);
+        yield return new("road load by dynamometer coefficients", Epa, Read, inputs, "F2, N/(m/s)²", f2, 0.00006, () => load.F2);
+    }
 
     private static RoadLoad Car { get; } = new(1500, new Rolling(0.01), 0.7);
 

@@ -27,6 +27,13 @@ public static class VerificationPage
             }
         }
 
+        page.Append("\n## Outside programs\n\n")
+            .Append("Besides the tables, three programs of other people are asked during the tests, over whole ranges: GNU units for every unit of the table and the standard\n")
+            .Append("atmosphere by geopotential altitude, python3-fluids for the US Standard Atmosphere 1976 by geometric altitude (−400 to 5600 m), psychrolib for humid air (−20 to\n")
+            .Append("45 °C, dry to saturated, 700 to 1013 hPa). `tests/run` installs what is missing; what can't be had is named, and its checks are counted as skipped.\n")
+            .Append("\n## Read, but not computed\n\n| source | says | why no model gives it |\n| --- | --- | --- |\n");
+        foreach (var (source, says, why) in NotComputed.All)
+            page.Append(CultureInfo.InvariantCulture, $"| {source} | {says} | {why} |\n");
         return page.ToString();
     }
 

@@ -26,4 +26,19 @@ public static class ConsumptionLabel
 
     /// <summary>What battery vehicles' tests are divided by for the label (default; 0.75 is also used; 40 CFR 600.210, value from memory).</summary>
     public const double BatteryAdjustment = 0.7;
+
+    /// <summary>
+    /// Petroleum-equivalency factor, Wh a gallon, by which fleet rules turn a battery vehicle's combined consumption into miles per gallon; nothing that a
+    /// driver uses. Source: 10 CFR 474.3.
+    /// </summary>
+    /// <param name="modelYear">Up to 2026 one value, then falling; from 2030 on the last.</param>
+    /// <param name="petroleumAccessories">Accessories that burn petroleum, such as a heater: a tenth less.</param>
+    public static double PetroleumEquivalency(int modelYear, bool petroleumAccessories) => (petroleumAccessories ? 0.9 : 1) * modelYear switch
+    {
+        <= 2026 => 82_049,
+        2027 => 79_989,
+        2028 => 50_427,
+        2029 => 36_820,
+        _ => 28_996,
+    };
 }
