@@ -132,6 +132,24 @@ public sealed class BrakingTests
             BrakeHeat.Temperature(300, 290, 20e3, w, 40, 1e6).Should().BeApproximately(290 + (20e3 / w), 1e-3);
     }
 
+    /// <summary>An independent reckoning: a tenth of a second at a time, heat in and heat out.</summary>
+    [Property(MaxTest = 20)]
+    public void Brakes_warm_and_cool_as_heat_goes_in_and_out(int power, int speed, int mass)
+    {
+        double p = Between(power, 0, 80e3), v = Between(speed, 3, 30), m = Between(mass, 15, 90), air = 280;
+        WarmBrakes down = WarmBrakes.Starting(m, 338.7).After(p * 400, 400, v, air), level = down.After(0, 300, v, air);
+        double warm = 338.7, hottest = warm;
+        for (int i = 0; i < 7000; i++)
+        {
+            warm += ((i < 4000 ? p / (m * 480) : 0) - (BrakeHeat.CoolingRate(v) * (warm - air))) * 0.1;
+            hottest = Math.Max(hottest, warm);
+        }
+
+        level.Temperature.Should().BeApproximately(warm, 0.002 * warm);
+        level.Hottest.Should().BeApproximately(hottest, 0.002 * hottest);
+        level.Hottest.Should().BeLessThanOrEqualTo(338.7 + BrakeHeat.Rise(p * 400, m) + 1e-6, "the upper bound is that nothing cools");
+    }
+
     [Fact]
     public void Cooling_of_nearly_nothing_is_no_cooling() =>
         BrakeHeat.Temperature(300, 290, 20e3, 1e-8, 40, 600).Should().BeApproximately(BrakeHeat.Temperature(300, 290, 20e3, 0, 40, 600), 1e-3);

@@ -45,6 +45,67 @@ public sealed class EnergyTests
         energy.Battery.Should().BeApproximately((energy.Traction / 0.88) - energy.Recovered + energy.Auxiliary, 1e-3);
     }
 
+    /// <summary>An independent reckoning: a tenth of a second at a time, what the curve takes and no more.</summary>
+    [Property(MaxTest = 20)]
+    public void A_battery_takes_what_its_charge_lets_it(int charge, int wanted, int last)
+    {
+        const double capacity = 60 * KilowattHour, time = 600, share = 0.6;
+        double from = Between(charge, 0.4, 1), power = Between(wanted, 5e3, 120e3), end = Between(last, 1e3, 40e3);
+        var curve = ChargingCurve.Through([new(0, 100e3), new(0.5, 90e3), new(1, end)]);
+        LegEnergy before = (Drive with { Regeneration = share, Auxiliary = 500 }).FromWork(0, power / share * time, 9000, time);
+        (LegEnergy energy, double after) = new ChargeLimit(curve, capacity).Over(before, share, from);
+        double state = from;
+        for (int i = 0; i < time * 10; i++)
+            state = Math.Min(1, state + (Math.Min(power - 500, curve.PowerAt(state)) * 0.1 / capacity));
+        after.Should().BeApproximately(state, 2e-5);
+        (-energy.Battery).Should().BeApproximately((after - from) * capacity, 1);
+        // Whatever the battery refuses is heat in the brakes; nothing is lost or won.
+        energy.Braking.Should().BeApproximately(energy.Brakes + (energy.Recovered / share), 1e-3);
+        energy.Battery.Should().BeApproximately(energy.Auxiliary - energy.Recovered, 1e-3);
+        (energy.Recovered + energy.Refused).Should().BeApproximately(before.Recovered, 1e-3);
+    }
+
+    [Property(MaxTest = 30)]
+    public void A_limit_by_charge_is_the_same_for_a_stretch_cut_in_two(int charge, int cut)
+    {
+        const double capacity = 40 * KilowattHour;
+        double from = Between(charge, 0.3, 0.99), part = Between(cut, 0.05, 0.95);
+        var limit = new ChargeLimit(ChargingCurve.Through([new(0, 90e3), new(0.6, 60e3), new(1, 8e3)]), capacity);
+        var down = new RouteSegment(9000, -0.08, 20, 1.1);
+        (LegEnergy whole, double end) = limit.Over(Drive.Over(Rig, down), 0.65, from);
+        (LegEnergy first, double middle) = limit.Over(Drive.Over(Rig, down with { Length = 9000 * part }), 0.65, from);
+        (LegEnergy second, double last) = limit.Over(Drive.Over(Rig, down with { Length = 9000 * (1 - part) }), 0.65, middle);
+        last.Should().BeApproximately(end, 1e-9);
+        (first + second).Brakes.Should().BeApproximately(whole.Brakes, 1);
+    }
+
+    [Fact]
+    public void A_full_battery_takes_nothing_and_an_empty_one_all()
+    {
+        var limit = new ChargeLimit(ChargingCurve.Level(1e9), 40 * KilowattHour);
+        LegEnergy wanted = Drive.FromWork(0, 5 * KilowattHour, 5000, 300);
+        limit.Over(wanted, 0.65, 0.2).Energy.Should().Be(wanted);
+        limit.Over(wanted, 0.65, 1).Energy.Battery.Should().BeApproximately(0, 1e-6, "heating and cooling still run on what comes in");
+        limit.Over(wanted, 0.65, 1).Charge.Should().Be(1);
+    }
+
+    [Property]
+    public void An_overrun_trailer_takes_before_regeneration_and_nothing_is_lost(int grade, int mass)
+    {
+        double share = Between(mass, 0, 0.6), g = Between(grade, 0.0, 0.15);
+        var overrun = new OverrunTrailer(OverrunBrake.ByRegulation, share, 0.5);
+        var down = new RouteSegment(4000, -g, 20, 1.1);
+        LegEnergy energy = Drive.Over(Rig, down, overrun);
+        DescentEnergy descent = DescentEnergy.Of(Rig, down, energy.Recovered / (0.65 * down.Time), 0, overrun);
+        energy.Braking.Should().BeApproximately(energy.Brakes + (energy.Recovered / 0.65), 1e-3);
+        descent.ToHold.Should().BeApproximately(energy.Braking, 1e-3);
+        descent.Overrun.Should().BeApproximately(energy.Overrun, 1e-3);
+        (descent.Overrun + descent.Regenerated + descent.Retarded + descent.Brakes).Should().BeApproximately(descent.ToHold, 1e-3);
+        // By hand: seven eighths of what the trailer pushes beyond 3 % of its weight.
+        double weight = share * 4900 * Constants.Gravity, push = share * energy.Braking / 4000;
+        energy.Overrun.Should().BeApproximately(4000 * 7 / 8.0 * Math.Max(0, push - (0.03 * weight)), 1);
+    }
+
     [Property]
     public void Splitting_a_stretch_changes_nothing(int grade, int share)
     {

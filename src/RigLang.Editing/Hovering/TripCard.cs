@@ -10,7 +10,11 @@ namespace RigLang.Editing.Hovering;
 internal static class TripCard
 {
     /// <summary>What a leg's hover tells of how the rig drives there, where it is known.</summary>
-    private static readonly IResult[] Handling = [LegHandling.Damping, LegClimbing.Grade, LegClimbing.GradeSpeed];
+    private static readonly IResult[] Handling =
+    [
+        LegHandling.Damping, LegClimbing.Grade, LegClimbing.GradeSpeed, LegBraking.StopDistance, LegBraking.Regained, LegBraking.BrakeTemperature,
+        LegBraking.TrailerBrakeTemperature,
+    ];
 
     public static CardText Of(View view, TripStudy trip)
     {
@@ -28,7 +32,7 @@ internal static class TripCard
         var row = TripTable.Of(leg.Trip)[leg.Index];
         var card = new CardText().Heading($"leg {leg.Leg.Key}", leg.Leg.Opener?.WordOf("title"))
             .Paragraph($"From {leg.Before?.PlaceName ?? leg.Trip.StartName}{(row.Arrives is { } arrives ? $", arrives {arrives}" : "")}")
-            .Table(ResultLines.Rows(LegResults.Set.All.Where(result => result != LegResults.Arrival || row.Arrives is null).Concat(Handling.Where(result => result.Compute(leg)!.IsComputed)), leg, units));
+            .Table(ResultLines.Rows(LegResults.Set.All.Where(result => result != LegResults.Arrival || row.Arrives is null).Concat(Handling.Where(result => result.Compute(leg) is { IsComputed: true, Applies: true })), leg, units));
         if (row.IsPowerShort)
         {
             card.Paragraph("The speed wished isn't held everywhere: the drive hasn't the power.");

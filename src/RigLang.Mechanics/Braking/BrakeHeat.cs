@@ -8,6 +8,18 @@ public static class BrakeHeat
     /// <summary>Heat capacity of cast iron, J/(kg·K), middle of 460 to 500.</summary>
     public const double CastIron = 480;
 
+    /// <summary>Temperature of brakes in ordinary use before a descent, K: 150 °F (after the US Grade Severity Rating System, value from memory).</summary>
+    public const double Working = 338.7;
+
+    /// <summary>How much faster brakes of light vehicles cool than heavy ones: a wheel's 6 kg have twice the surface for their mass that a truck's 50 kg have (our choice).</summary>
+    private const double LightBrakes = 2;
+
+    /// <summary>
+    /// Share of their warmth that a light rig's brakes lose in a second to the air at a speed (m/s), 1/s: twice the 1.23 + 0.0256 V an hour, V in mi/h, of heavy
+    /// drums in the US Grade Severity Rating System (values from memory).
+    /// </summary>
+    public static double CoolingRate(double speed) => Finite(LightBrakes * (1.23 + (0.0256 * NotNegative(speed) * 3600 / 1609.344)) / 3600);
+
     /// <summary>Rise of temperature if all heat stays in the brakes, K: the upper bound.</summary>
     /// <param name="energy">Into the brakes, J.</param>
     /// <param name="brakeMass">Of discs and drums together, kg, above zero.</param>

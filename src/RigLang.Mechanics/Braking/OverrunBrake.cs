@@ -37,3 +37,19 @@ public readonly record struct OverrunBrake(double Gain, double Threshold)
 
     private double Idle(double trailerWeight) => NotNegative(Threshold) * NotNegative(trailerWeight);
 }
+
+/// <summary>A trailer with overrun brakes behind its vehicle, on a road downhill.</summary>
+/// <param name="Brake">How its brakes follow the push.</param>
+/// <param name="MassShare">Of the whole mass, 0 to 1. What holds the rig back by itself, rolling and air, is taken to be shared alike.</param>
+/// <param name="MostRatio">Most that its brakes give over its weight, zero or above.</param>
+public readonly record struct OverrunTrailer(OverrunBrake Brake, double MassShare, double MostRatio)
+{
+    /// <summary>What the trailer holds back by itself, N, of what has to be held back in all.</summary>
+    /// <param name="held">In all, N, zero or above.</param>
+    /// <param name="mass">Of the whole rig, kg.</param>
+    public double Force(double held, double mass)
+    {
+        double share = Within(MassShare, 0, 1), weight = share * mass * Constants.Gravity;
+        return Brake.Force(share * held, weight, NotNegative(MostRatio) * weight);
+    }
+}

@@ -10,11 +10,16 @@ namespace RigLang.Mechanics;
 public readonly record struct BatteryDrive(double DriveEfficiency, double Regeneration, double RegenerationPower, double Auxiliary)
 {
     /// <summary>Energy of a steady stretch.</summary>
-    public LegEnergy Over(RoadLoad load, RouteSegment stretch)
+    /// <param name="load">The rig.</param>
+    /// <param name="stretch">The road.</param>
+    /// <param name="overrun">A trailer that brakes by itself when it is held back; null for any other.</param>
+    public LegEnergy Over(RoadLoad load, RouteSegment stretch, OverrunTrailer? overrun = null)
     {
-        double force = load.Force(stretch.Speed, stretch.Density, stretch.Wind, stretch.Grade);
-        double traction = Finite(Math.Max(0, force) * NotNegative(stretch.Length)), braking = Finite(Math.Max(0, -force) * stretch.Length);
-        return FromWork(traction, braking, stretch.Length, stretch.Time);
+        double force = load.Force(stretch.Speed, stretch.Density, stretch.Wind, stretch.Grade), held = Math.Max(0, -force);
+        double traction = Finite(Math.Max(0, force) * NotNegative(stretch.Length)), braking = Finite(held * stretch.Length);
+        double own = overrun is { } trailer && held > 0 ? trailer.Force(held, load.Mass) * stretch.Length : 0;
+        LegEnergy energy = FromWork(traction, braking - own, stretch.Length, stretch.Time);
+        return energy with { Braking = braking, Brakes = energy.Brakes + own, Overrun = own };
     }
 
     /// <summary>Energy of a leg: the sum of its stretches. Changes of speed between them are left out; see <see cref="SpeedChange"/>.</summary>

@@ -38,6 +38,21 @@ public sealed class ChargingCurve
     /// <summary>Power at a state of charge, W.</summary>
     public double PowerAt(double charge) => _power?.At(Within(charge, 0, 1)) ?? double.NaN;
 
+    /// <summary>Lowest power between two states of charge, W.</summary>
+    public double LeastBetween(double from, double to)
+    {
+        if (_power is null)
+            return double.NaN;
+        double least = Math.Min(PowerAt(from), PowerAt(to));
+        for (int i = 0; i < _power.X.Length; i++)
+        {
+            if (_power.X[i] > from && _power.X[i] < to)
+                least = Math.Min(least, _power.Y[i]);
+        }
+
+        return least;
+    }
+
     /// <summary>The curve where the site gives no more than a power (W, into the battery).</summary>
     public ChargingCurve LimitedTo(double power) => LimitedBy(Level(power));
 

@@ -25,6 +25,9 @@ internal static class TrailerEstimates
         },
         0.25);
 
+    public static Estimate BrakeMass { get; } = new(
+        "1.2 % of gross-rating", "our choice, weak", (read, trailer) => 0.012 * read.Quantity(trailer, TrailerFacts.GrossRating), 0.4);
+
     public static Estimate BrakeRatio { get; } = new(
         "50 % with brakes, none without", "common practice, value from memory",
         (read, trailer) => read.Word(trailer, TrailerFacts.Brakes) switch { null => double.NaN, "none" => 0, _ => 0.5 },

@@ -34,6 +34,9 @@ internal static class VehicleEstimates
         },
         0.1);
 
+    public static Estimate BrakeMass { get; } = new(
+        "1.2 % of gross-rating", "our choice, weak", (read, vehicle) => 0.012 * read.Quantity(vehicle, VehicleFacts.GrossRating), 0.4);
+
     private static double ByBody(string? body) => body switch
     {
         "saloon" => DragDefaults.Coefficient(VehicleBody.Saloon),

@@ -44,7 +44,7 @@ public static class CombustionFacts
         "engine-efficiency", Q.Ratio, "40 %", "best point", Need.ForResults, otherwise: "a typical curve for the fuel (value from memory)", plausible: (0.15, 0.5), positive: true);
 
     public static FactDeclaration RetardingPower { get; } = Block.Fact(
-        "retarding-power", Q.Power, "60 kW", "engine or exhaust brake, at the wheels", otherwise: "not counted, said", plausible: (5000, 500_000), positive: true);
+        "retarding-power", Q.Power, "60 kW", "engine or exhaust brake, at the wheels", Need.ForResults, DriveEstimates.RetardingPower, plausible: (5000, 500_000), positive: true);
 
     public static FactDeclaration Consumption { get; } = Block.Fact(
         "consumption", Q.FuelPerDistance, "7.1 L/100km", "at `consumption-speed`, solo; scales the engine's curve", plausible: (2e-8, 5e-7), positive: true);

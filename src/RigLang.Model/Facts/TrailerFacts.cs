@@ -101,6 +101,9 @@ public static class TrailerFacts
         "brake-ratio", Q.Ratio, "50 %", "brake force as a share of the weight on the braked axles", Need.ForResults,
         TrailerEstimates.BrakeRatio, plausible: (0.1, 1));
 
+    public static FactDeclaration BrakeMass { get; } = Block.Fact(
+        "brake-mass", Q.Mass, "24 kg", "all drums or discs together, for how warm they get", Need.ForResults, TrailerEstimates.BrakeMass, plausible: (4, 400), positive: true);
+
     public static FactDeclaration ShockAbsorbers { get; } = Block.Fact(
         "shock-absorbers", Signature.YesNo, "yes", "hydraulic, on all axles", Need.ForResults, aliases: ["dampers"]);
 

@@ -101,6 +101,9 @@ public static class VehicleFacts
 
     public static FactDeclaration Abs { get; } = Block.Fact("abs", Signature.YesNo, "yes", "antilock brakes", Need.ForResults);
 
+    public static FactDeclaration BrakeMass { get; } = Block.Fact(
+        "brake-mass", Q.Mass, "36 kg", "all discs and drums together, for how warm they get", Need.ForResults, VehicleEstimates.BrakeMass, plausible: (4, 400), positive: true);
+
     public static FactDeclaration ParkingAxle { get; } = Block.Fact(
         "parking-axle", Signature.Choice("front", "rear", "all"), "rear", "the wheels that the parking brake holds", Need.ForResults, otherwise: "rear, marked", aliases: ["handbrake"]);
 

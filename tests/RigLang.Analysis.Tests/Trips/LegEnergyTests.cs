@@ -50,7 +50,7 @@ public class LegEnergyTests
     [Fact]
     public void A_steep_descent_gives_back_its_share()
     {
-        var leg = Journey.Leg($"section 2.5 km at -20.412415 %\naltitude 250 m\n{Calm}");
+        var leg = Journey.Of(Journey.Electric, $"start-charge 50 %\nleg a\n    section 2.5 km at -20.412415 %\n    altitude 250 m\n    {Calm.Replace("\n", "\n    ", StringComparison.Ordinal)}").Legs[0];
 
         var lifted = 4900 * Gravity * 500;
         var level = Journey.Leg($"section 2.5 km at 0 %\n{Calm}");
@@ -269,10 +269,10 @@ public class LegEnergyTests
             """);
         var leg = trip.Legs[0];
 
-        leg.Value("energy-used").Should().BeLessThan(0);
-        // From full at the foot of the hill: only the level is taken.
+        // Room for 0.8 kWh, then nothing more goes in: from full at the foot of the hill the level is taken.
         var level = Journey.Leg("section 5 km at 0 %\naltitude -800 m\nair 20 °C").Value("energy-used");
         leg.Value("energy-left").Should().BeApproximately(1 - (level / (80 * 3.6e6)), 0.002);
+        leg.Value("energy-used").Should().BeApproximately((0.99 - leg.Value("energy-left")) * 80 * 3.6e6, 1e-3, "what is refused isn't used");
     }
 
     [Fact]

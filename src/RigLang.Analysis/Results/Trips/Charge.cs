@@ -19,11 +19,30 @@ internal readonly record struct LegCharge(double AtEnd, double Lowest, double Lo
 /// <summary>What is in the battery or the tank along a trip, as a share of the whole.</summary>
 internal static class Charge
 {
-    public static Computation<LegSubject, LegEnergy> BatteryUse { get; } = new("battery energy of the leg", (read, leg) =>
+    /// <summary>Stretch by stretch out of the battery, with what its charge lets it take back where the order of the stretches is known.</summary>
+    public static Computation<LegSubject, ImmutableArray<LegEnergy>> Battery { get; } = new("battery energy along the leg", (read, leg) =>
     {
-        var driven = read.Get(Driving.Driven, leg);
-        return Drives.BatteryIn(read, leg.Trip.Rig, driven.Temperature).Over(read.Get(Driving.Load, leg), driven.Stretches);
+        leg.Trip.Walk(Along!, leg);
+        var (rig, driven, load) = (leg.Trip.Rig, read.Get(Driving.Driven, leg), read.Get(Driving.Load, leg));
+        var drive = Drives.BatteryIn(read, rig, driven.Temperature);
+        var isHeld = driven.Stretches.Any(stretch => load.Force(stretch.Speed, stretch.Density, stretch.Wind, stretch.Grade) < 0);
+        var overrun = isHeld ? HoldingBack.Overrun(read, rig) : null;
+        var wanted = driven.Stretches.Select(stretch => stretch.Length == 0 ? default : drive.Over(load, stretch, overrun)).ToArray();
+        if (!read.HasMissing && Driving.WayOf(leg).IsOrdered && wanted.Any(energy => energy.Battery < 0) && read.GetIfKnown(AtStart!, leg) is { } charge)
+        {
+            var limit = new ChargeLimit(Charging.TakenWhileDriving(read, rig), Drives.UsableEnergy(read, rig));
+            for (var i = 0; i < wanted.Length; i++)
+            {
+                (wanted[i], charge) = limit.Over(wanted[i], drive.Regeneration, charge);
+            }
+        }
+
+        return [.. wanted];
     });
+
+    /// <summary>The sum of it.</summary>
+    public static Computation<LegSubject, LegEnergy> BatteryUse { get; } = new("battery energy of the leg", (read, leg) =>
+        read.Get(Battery, leg).Aggregate(default(LegEnergy), (sum, energy) => sum + energy));
 
     /// <summary>m³.</summary>
     public static Computation<LegSubject, double> FuelVolume { get; } = new("fuel of the leg", (read, leg) =>
@@ -101,8 +120,8 @@ internal static class Charge
         var (rig, load) = (leg.Trip.Rig, read.Get(Driving.Load, leg));
         if (Drives.Engine(rig) is null)
         {
-            var (battery, whole) = (Drives.BatteryIn(read, rig, driven.Temperature), Drives.UsableEnergy(read, rig));
-            return driven.Stretches.Select(stretch => battery.Over(load, stretch).Battery / whole);
+            var whole = Drives.UsableEnergy(read, rig);
+            return read.Get(Battery, leg).Select(energy => energy.Battery / whole);
         }
 
         var (engine, fuel, tank) = (read.Get(Drives.Combustion, rig), Drives.FuelOf(read, rig), read.Get(Drives.TankVolume, rig));

@@ -17,6 +17,9 @@ internal static class Charging
     /// <summary>Where the vehicle's points end short of full, a tenth of the highest power is left at full (our choice).</summary>
     private const double LeftAtFull = 0.1;
 
+    /// <summary>More than any battery takes, W.</summary>
+    private const double NoLimit = 1e9;
+
     /// <summary>What the battery takes over its charge.</summary>
     public static Computation<StopSubject, ChargingCurve?> Curve { get; } = new("charging curve at the stop", (read, stop) =>
     {
@@ -85,6 +88,17 @@ internal static class Charging
             .GroupBy(point => point.Charge).Select(group => group.MinBy(point => point.Power)).OrderBy(point => point.Charge),
     ];
 
+    /// <summary>
+    /// What the battery takes over its charge on a long descent: no more than a post could give it. Where nobody says, anything until it is full; regeneration's own
+    /// limit comes on top.
+    /// </summary>
+    public static ChargingCurve TakenWhileDriving(Reader read, RigStudy rig)
+    {
+        var points = Drives.Battery(rig) is { } battery ? Points(read, battery) : [];
+        var curve = points.Length == 0 ? null : ChargingCurve.Through(WithEnd(points));
+        return curve is { IsComputable: true } ? curve : ChargingCurve.Level(NoLimit);
+    }
+
     /// <summary>A car that was flat when it rolled up to the post is charged from empty.</summary>
     private static double OnPlug(Reader read, StopSubject stop) => Math.Max(0, read.Get(Charge.AtEnd, stop.Leg));
 
@@ -100,6 +114,10 @@ internal static class Charging
             read.StandIn(battery, ElectricFacts.ChargePoint);
         }
 
-        return last.Charge < 1 ? [.. points, new ChargePoint(1, Math.Min(last.Power, LeftAtFull * points.Max(point => point.Power)))] : points;
+        return WithEnd(points);
     }
+
+    private static ChargePoint[] WithEnd(ChargePoint[] points) => points[^1] is { Charge: < 1 } last
+        ? [.. points, new ChargePoint(1, Math.Min(last.Power, LeftAtFull * points.Max(point => point.Power)))]
+        : points;
 }
