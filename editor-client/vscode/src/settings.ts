@@ -1,16 +1,26 @@
-import { workspace } from "vscode";
+import { ConfigurationTarget, workspace } from "vscode";
 
 const section = "riglang";
 
-export function serverPath(): string {
-  return workspace.getConfiguration(section).get<string>("serverPath", "");
-}
+export type UnitSystem = "asWritten" | "metric" | "us";
+
+const settings = () => workspace.getConfiguration(section);
+
+export const serverPath = (): string => settings().get<string>("serverPath", "");
+
+export const unitSystem = (): UnitSystem => settings().get<UnitSystem>("unitSystem", "asWritten");
+
+export const hintsShown = (): boolean => settings().get<boolean>("hints", true);
 
 /** What the server is told at the start; later it asks by itself. */
-export function serverSettings(): { unitSystem: string; hints: boolean } {
-  const settings = workspace.getConfiguration(section);
-  return {
-    unitSystem: settings.get<string>("unitSystem", "asWritten"),
-    hints: settings.get<boolean>("hints", true),
-  };
+export const serverSettings = (): { unitSystem: UnitSystem; hints: boolean } => ({ unitSystem: unitSystem(), hints: hintsShown() });
+
+/** Writes a setting where it is set by now, else for the user. */
+export async function change(name: "unitSystem" | "hints", value: unknown): Promise<void> {
+  const where = settings().inspect(name);
+  const target =
+    where?.workspaceFolderValue !== undefined ? ConfigurationTarget.WorkspaceFolder
+    : where?.workspaceValue !== undefined ? ConfigurationTarget.Workspace
+    : ConfigurationTarget.Global;
+  await settings().update(name, value, target);
 }

@@ -91,3 +91,50 @@ test("hints behind the lines show computed values", async () => {
   assert.ok(line.length > written.length && /\d/.test(line.slice(written.length)), `the line is: ${line}`);
   await screen.picture("8-hints");
 });
+
+test("the braces beside the language say how the server is", async () => {
+  await screen.page.locator("#status\\.languageStatus").hover();
+  const shown = screen.page.locator(".monaco-hover:visible", { hasText: "RigLang checks as you type" });
+  await shown.waitFor();
+  assert.match(await shown.innerText(), /riglang \d+\.\d+\.\d+.*packed with the extension/);
+  await screen.picture("9-status");
+});
+
+test("the eye above the file hides the values behind the lines, and shows them again", async () => {
+  const hint = (await screen.drawn("wren", "trailer ")).line.slice("    trailer                 wren".length);
+  const eye = screen.page.locator(".editor-actions a[aria-label='Show or Hide Computed Values']");
+  await eye.click();
+  await screen.gone(hint);
+  await eye.click();
+  await screen.drawn(hint);
+});
+
+test("a new name typed over an old one goes to every file, and back", async () => {
+  await screen.rename("coast", "rig ", "shore");
+  await screen.picture("10-rename");
+  await screen.press("Enter");
+  await screen.drawn("shore", "rig ");
+  await screen.drawn("coast-full like shore");
+  await screen.open("saddle.rig", "trip saddle");
+  await screen.drawn("shore", "rig ");
+  await screen.picture("11-renamed");
+  await screen.rename("shore", "rig ", "coast");
+  await screen.press("Enter");
+  await screen.drawn("coast", "rig ");
+  await screen.open("6-rigs.rig", "# What is driven");
+  await screen.drawn("coast-full like coast");
+});
+
+test("the first steps lead from the server to the units, and begin a new file", async () => {
+  await screen.command("RigLang: Show the First Steps");
+  const steps = screen.page.locator(".getting-started-step");
+  const begin = steps.filter({ hasText: "Begin a file" });
+  await begin.waitFor();
+  assert.equal(await steps.count(), 6);
+  await begin.click();
+  await screen.picture("12-first-steps");
+  await screen.page.locator(".getting-started-step .monaco-button", { hasText: "New Rig File" }).click();
+  await screen.drawn("car", "vehicle ");
+  await screen.drawn("What is pulled");
+  await screen.picture("13-new-file");
+});

@@ -60,8 +60,7 @@ export class Screen {
   async open(name, firstLine) {
     await this.press("Control+P");
     await this.page.fill(".quick-input-widget input", name);
-    const entry = this.page.locator(".quick-input-list .monaco-list-row", { hasText: path.basename(name) }).first();
-    await entry.waitFor();
+    await this.page.locator(".quick-input-list .monaco-list-row.focused", { hasText: path.basename(name) }).waitFor();
     await this.press("Enter");
     await this.page.waitForSelector(`.tab.active[data-resource-name="${path.basename(name)}"]`);
     await this.drawn(firstLine);
@@ -150,6 +149,15 @@ export class Screen {
 
   async unmarked(kind) {
     await this.page.waitForFunction((one) => document.querySelectorAll(`.squiggly-${one}`).length === 0, kind);
+  }
+
+  /** Types a new name over the one that stands there. */
+  async rename(sought, behind, name) {
+    await this.click(sought, behind);
+    await this.press("F2");
+    const box = this.page.locator(".rename-box input.rename-input");
+    await box.waitFor();
+    await box.fill(name);
   }
 
   /** Takes back all edits of the file in front. */

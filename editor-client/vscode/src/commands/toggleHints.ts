@@ -1,0 +1,5 @@
+import { change, hintsShown } from "../settings";
+
+export async function toggleHints(): Promise<void> {
+  await change("hints", !hintsShown());
+}
