@@ -69,6 +69,51 @@ public sealed class StabilityPropertyTests
         Damping(rig with { TrailerStiffness = rig.TrailerStiffness * 1.1 }).Should().BeGreaterThan(before, "stiffer trailer tyres");
     }
 
+    // IMechE paper C132/83, abstract: a long wheelbase of the car steadies. The car's own inertia and axle shares are kept, and the ball stays as far behind the axle.
+    [Property]
+    public void A_longer_wheelbase_steadies_a_rig_that_swings(int a, int b, int c, int d)
+    {
+        LateralRig rig = Any(a, b, c, d);
+        rig = rig with { TrailerInertia = rig.TrailerInertia * 1.8, TrailerMassCentre = rig.TrailerAxle * 0.96 };
+        double before = Damping(rig);
+        if (!(before is > -0.2 and < 0.35))
+            return;
+        double overhang = rig.ToBall - rig.ToRear;
+        LateralRig longer = rig with { ToFront = rig.ToFront * 1.1, ToRear = rig.ToRear * 1.1, ToBall = (rig.ToRear * 1.1) + overhang };
+        Damping(longer).Should().BeGreaterThan(before);
+    }
+
+    // Where a swing is the least damped motion and dies slowly enough to be counted; a motion as quick as the pulse hides it.
+    [Property]
+    public void A_driven_pulse_shows_the_damping_of_the_eigenvalues_over_random_rigs(int a, int b, int c, int d, int v)
+    {
+        LateralRig rig = Any(a, b, c, d);
+        rig = rig with { TrailerInertia = rig.TrailerInertia * 1.8, TrailerMassCentre = rig.TrailerAxle * 0.96 };
+        double speed = Between(v, 18, 32);
+        LateralModes modes = SingleTrackModel.Modes(rig, speed);
+        if (!(modes.Damping is > 0.01 and < 0.15) || modes.Damping != modes.SwingDamping)
+            return;
+        PulseResponse response = SteerPulse.Drive(rig, speed);
+        OscillationDecay.Of(response.Articulation, response.PulseEnd + 200).Should().BeApproximately(modes.Damping, 0.01);
+    }
+
+    [Fact]
+    public void The_properties_above_are_about_more_than_a_handful_of_rigs()
+    {
+        var random = new Random(5);
+        int near = 0, swinging = 0;
+        for (int i = 0; i < 400; i++)
+        {
+            LateralRig rig = Any(random.Next(), random.Next(), random.Next(), random.Next());
+            rig = rig with { TrailerInertia = rig.TrailerInertia * 1.8, TrailerMassCentre = rig.TrailerAxle * 0.96 };
+            near += Damping(rig) is > -0.2 and < 0.35 ? 1 : 0;
+            swinging += SingleTrackModel.Modes(rig, 25) is var modes && modes.Damping is > 0.01 and < 0.15 && modes.Damping == modes.SwingDamping ? 1 : 0;
+        }
+
+        near.Should().BeGreaterThan(100);
+        swinging.Should().BeGreaterThan(20);
+    }
+
     [Fact]
     public void The_trailers_mass_alone_matters_little_and_its_yaw_inertia_much()
     {

@@ -26,6 +26,9 @@ public interface IResult
     /// <summary>What sort of thing it is a result of.</summary>
     ResultScope Scope { get; }
 
+    /// <summary>Whether the reason for which no number comes out is an answer by itself: "none up to 200 km/h".</summary>
+    bool NoneIsAnswer { get; }
+
     /// <summary>Carries it out; null when the subject is of another sort.</summary>
     Node<double>? Compute(ISubject subject);
 
@@ -77,6 +80,8 @@ public sealed class ResultDeclaration<TSubject> : Computation<TSubject, double>,
     public string Formula { get; }
 
     public string Source { get; }
+
+    public bool NoneIsAnswer { get; init; }
 
     /// <summary>Set for what isn't shown as a plain quantity.</summary>
     internal Func<TSubject, double, DisplaySystem, string>? Writer { get; init; }

@@ -37,6 +37,13 @@ internal static class RigSheet
         foreach (var (title, results) in Topics)
         {
             yield return ResultRows.Of(title, results, rig, units);
+            if (ReferenceEquals(results, StabilityResults.Set.All))
+            {
+                foreach (var section in MotionSections.Of(rig, units))
+                {
+                    yield return section;
+                }
+            }
         }
 
         foreach (var axle in rig.Axles)

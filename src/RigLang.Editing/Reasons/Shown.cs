@@ -17,5 +17,7 @@ public static class Shown
     public static string Mark(Node node) => node is { IsComputed: true, IsEstimated: true } ? $" ({Estimated})" : "";
 
     public static string NotComputed(Node node) =>
-        node.Missing is { } missing ? $"not computed: needs {missing.Words}" : node.Applies ? $"not computed: {node.Refusal ?? "the facts give no number"}" : "does not apply";
+        node.Missing is { } missing ? $"not computed: needs {missing.Words}"
+        : node is { Refusal: { } answer, Computation: IResult { NoneIsAnswer: true } } ? answer
+        : node.Applies ? $"not computed: {node.Refusal ?? "the facts give no number"}" : "does not apply";
 }

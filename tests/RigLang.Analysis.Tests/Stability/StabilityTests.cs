@@ -1,3 +1,4 @@
+using RigLang.Analysis.Results.Stability;
 
 namespace RigLang.Analysis.Tests.Stability;
 
@@ -105,7 +106,7 @@ public sealed class StabilityTests
         Mechanics.Understeer.DegreesPerG(rig.Value("understeer")).Should().BeApproximately(-1.1869, 6e-5);
         rig.Value("divergence-speed").Should().BeApproximately(36.9623, 6e-5);
         rig.Value("damping").Should().BeApproximately(0.17327, 6e-6);
-        rig.Result("swing-speed").Applies.Should().BeFalse();
+        rig.Result("swing-speed").Refusal.Should().StartWith("none up to 200 km/h");
     }
 
     [Fact]
@@ -116,7 +117,7 @@ public sealed class StabilityTests
         Mechanics.Understeer.DegreesPerG(rig.Value("understeer")).Should().BeApproximately(0.4668, 6e-5);
         rig.Value("swing-speed").Should().BeApproximately(18.4001, 6e-5);
         rig.Value("damping").Should().BeApproximately(0.00920, 6e-6);
-        rig.Result("divergence-speed").Applies.Should().BeFalse();
+        rig.Result("divergence-speed").Refusal.Should().StartWith("none up to 200 km/h");
     }
 
     [Fact]
@@ -207,5 +208,41 @@ public sealed class StabilityTests
         Of(kilograms, moment, "stiffness 90 kN/rad", FormattableString.Invariant($"stiffness {90 + step} kN/rad")).Should().BeGreaterThan(plain, "stiffer trailer tyres steady");
         Of(kilograms, moment, "overhang 1.05 m", FormattableString.Invariant($"overhang {1.05 + (0.01 * step)} m")).Should().BeLessThan(plain, "overhang unsteadies");
         Of(kilograms, moment, "speed 90 km/h", FormattableString.Invariant($"speed {90 + step} km/h")).Should().BeLessThan(plain, "speed unsteadies");
+    }
+
+    /// <summary>Eigenvalues computed by two formulations: −6.249329 ± 2.780589j and −0.302168 ± 3.777174j at 25 m/s.</summary>
+    [Fact]
+    public void Every_motion_is_told_the_least_damped_first()
+    {
+        var motions = Motions.Of(Study.Rig(Rig("speed 25 m/s")));
+
+        motions.Should().HaveCount(2);
+        motions[0].Damping.Should().BeApproximately(0.079744, 1e-5);
+        motions[0].Frequency.Should().BeApproximately(3.777174 / (2 * Math.PI), 1e-5);
+        motions[0].Halving.Should().BeApproximately(Math.Log(2) / 0.302168, 1e-3);
+        motions[1].Halving.Should().BeApproximately(Math.Log(2) / 6.249329, 1e-5);
+        Motions.Of(Study.Rig(Rig("speed 31 m/s")))[0].Halving.Should().BeNegative("it grows");
+    }
+
+    [Fact]
+    public void Damping_falls_with_speed_and_is_told_for_several()
+    {
+        var rig = Study.Rig(Rig("speed 60 km/h"));
+        var curve = Motions.Curve(rig, [20, 25, 30]);
+
+        curve.Select(point => point.Damping.Value).Should().BeInDescendingOrder();
+        curve[1].Damping.Value.Should().BeApproximately(0.079744, 1e-5);
+    }
+
+    /// <summary>Load-sensitive stiffness: bars bring load, and with it grip, back to the front and take both from the rear, so the rig turns in more readily.</summary>
+    [Fact]
+    public void Restoration_takes_from_the_understeer_of_estimated_tyres()
+    {
+        string Barred(int share) => Rig($"speed 90 km/h\nhitch h\nrestoration {share} %", tongue: "90 kg").Replace("        cornering-stiffness 110 kN/rad", "        axle-rating 1100 kg")
+            .Replace("        cornering-stiffness 150 kN/rad", "        axle-rating 1100 kg") + "\n\nhitch h\n    type weight-distributing\n    mass 0 kg";
+        double Of(int share) => Study.Rig(Barred(share)).Value("understeer");
+
+        Of(50).Should().BeLessThan(Of(0));
+        Of(100).Should().BeLessThan(Of(50));
     }
 }

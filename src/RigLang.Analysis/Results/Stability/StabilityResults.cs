@@ -16,6 +16,8 @@ public static class StabilityResults
     /// <summary>Nobody tows faster than this; beyond it the answer is "none up to".</summary>
     private const double Highest = 200 / 3.6;
 
+    private const string None = "none up to 200 km/h (124 mph)";
+
     public static ResultSet<RigStudy> Set { get; } = new(ResultScope.Rig);
 
     public static ResultDeclaration<RigStudy> Damping { get; } = Set.Add(
@@ -34,11 +36,12 @@ public static class StabilityResults
         (read, rig) => rig.HasTrailer && read.Get(SwingModel.Friction, rig) == 0 ? read.NotApplicable() : SwingModel.DampingOfLargeSwing(read, rig, Speed(read, rig)));
 
     public static ResultDeclaration<RigStudy> SwingSpeed { get; } = Set.Add(
-        "swing-speed", QuantityKinds.Speed, "Swings by itself from", "the speed from which a swing grows by itself, friction of the head left out; not shown where there is none up to 200 km/h",
+        "swing-speed", QuantityKinds.Speed, "Swings by itself from", "the speed from which a swing grows by itself, friction of the head left out",
         "the speed where the damping of the least damped swing is zero", Model,
         (read, rig) => read.Get(SwingModel.Frictionless, rig) is { } model
-            ? CriticalSpeed.Snaking(model, Highest).Places is [var first, ..] ? first : read.NotApplicable()
-            : double.NaN);
+            ? CriticalSpeed.Snaking(model, Highest).Places is [var first, ..] ? first : read.Refuse(None)
+            : double.NaN,
+        noneIsAnswer: true);
 
     public static ResultDeclaration<RigStudy> Understeering { get; } = Set.Add(
         "understeer", QuantityKinds.Understeer, "Understeer", "how much more steer a curve asks for with each g of sideways acceleration, as driven; below zero it asks for less and the vehicle can turn away. A small difference of two large figures: with estimated tyres it says which way a change moves it, and little more",
@@ -46,11 +49,12 @@ public static class StabilityResults
         (read, rig) => SwingModel.Understeering(read, rig));
 
     public static ResultDeclaration<RigStudy> DivergenceSpeed { get; } = Set.Add(
-        "divergence-speed", QuantityKinds.Speed, "Turns away by itself from", "the speed from which the vehicle goes into a spin without swinging first; it depends on the vehicle and the tongue alone. Not shown where there is none up to 200 km/h",
+        "divergence-speed", QuantityKinds.Speed, "Turns away by itself from", "the speed from which the vehicle goes into a spin without swinging first; it depends on the vehicle and the tongue alone",
         "√(wheelbase ÷ −understeer), for an understeer below zero", Steady,
         (read, rig) => CriticalSpeed.Divergence(read.Quantity(rig.Vehicle, VehicleFacts.Wheelbase), read.Get(Understeering, rig)) is var speed && (speed <= Highest || read.HasMissing)
             ? speed
-            : read.NotApplicable());
+            : read.Refuse(None),
+        noneIsAnswer: true);
 
     private static double Speed(Reader read, RigStudy rig) => read.Quantity(rig.Rig, RigFacts.Speed);
 }

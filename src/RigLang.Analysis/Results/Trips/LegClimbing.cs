@@ -20,7 +20,7 @@ public static class LegClimbing
         (read, leg) => Steepest(read, leg, 0) is { } piece ? piece.Grade : read.HasMissing ? double.NaN : read.NotApplicable());
 
     public static ResultDeclaration<LegSubject> GradeSpeed { get; } = Set.Add(
-        "leg-grade-speed", QuantityKinds.Speed, "Holds there", "the highest speed that the drive holds on the steepest climb, if that lasts; 200 km/h is the most that is looked at",
+        "leg-grade-speed", QuantityKinds.Speed, "Holds on that climb", "the highest speed that the drive holds on the leg's steepest climb, if that lasts; 200 km/h is the most that is looked at",
         "the highest speed at which the force at the wheels covers rolling, air and leg-grade", Balance,
         (read, leg) =>
         {
@@ -43,6 +43,13 @@ public static class LegClimbing
         "largest of road load × speed over the stretches", "rolling, air and grade (textbook road load)",
         (read, leg) =>
         {
+            if (!Driving.WayOf(leg).IsOrdered)
+            {
+                // Hills told as sums are reckoned as 4 % steep: good for their energy, no measure of their power.
+                read.Need(leg.Leg, LegFacts.Journey.Section);
+                return double.NaN;
+            }
+
             var wished = read.Get(Driving.Wished, leg);
             var load = read.Get(Driving.Load, leg);
             return wished.IsDefaultOrEmpty ? double.NaN : wished.Max(stretch => load.Power(stretch.Speed, stretch.Density, stretch.Wind, stretch.Grade));
