@@ -12,6 +12,7 @@
       make-backup-files nil)
 
 (defconst riglang-test-vehicle (expand-file-name "people-carrier/1-van.rig"))
+(defconst riglang-test-trip (expand-file-name "people-carrier/trips/saddle.rig"))
 (defconst riglang-test-overloaded (expand-file-name "overloaded/too-much.rig"))
 (defconst riglang-test-rig (expand-file-name "people-carrier/6-rigs.rig"))
 
@@ -115,5 +116,24 @@
       (insert "   ")
       (eglot-format-buffer)
       (should (equal before (buffer-string))))))
+
+(ert-deftest riglang-12-a-rename-reaches-every-file ()
+  (with-current-buffer (find-file-noselect riglang-test-rig)
+    (riglang-test-goto "coast" "\nrig ")
+    ;; It asks before it edits files that aren't open.
+    (cl-letf (((symbol-function 'y-or-n-p) #'always))
+      (eglot-rename "shore"))
+    (goto-char (point-min))
+    (should (search-forward "rig coast-full like shore" nil t))
+    (with-current-buffer (find-file-noselect riglang-test-trip)
+      (goto-char (point-min))
+      (should (re-search-forward "^    rig +shore$" nil t)))))
+
+(ert-deftest riglang-13-the-message-line-shows-what-a-line-takes ()
+  (with-current-buffer (find-file-noselect riglang-test-vehicle)
+    (riglang-test-goto " at 1.42 m behind" "item driver")
+    (let (told)
+      (eglot-signature-eldoc-function (lambda (text &rest _) (setq told text)))
+      (should (string-match-p "item" (riglang-test-eventually "a signature" (lambda () told)))))))
 
 ;;; session.el ends here

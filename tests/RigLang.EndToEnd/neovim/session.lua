@@ -111,4 +111,94 @@ check("K shows the computed load in a float", function()
   end
 end)
 
+--- The whole buffer of a file, whether it is in the window or not.
+local function text_of(file)
+  return table.concat(vim.api.nvim_buf_get_lines(vim.fn.bufnr(file), 0, -1, false), "\n")
+end
+
+check("gd goes to the declaration in the other file", function()
+  local vehicle = line_with("    vehicle ")
+  vim.api.nvim_win_set_cursor(0, { vehicle + 1, #"    vehicle                 v" })
+  vim.api.nvim_feedkeys("gd", "xt", false)
+  eventually(function()
+    return "the other file"
+  end, function()
+    return vim.api.nvim_buf_get_name(0):find(vehicle_file, 1, true)
+  end)
+  equal("vehicle van", vim.api.nvim_get_current_line():match("^vehicle van"))
+end)
+
+check("completion offers the facts that fit", function()
+  local wheelbase = line_with("    wheelbase ")
+  vim.api.nvim_buf_set_lines(0, wheelbase, wheelbase, true, { "    roof" })
+  vim.api.nvim_win_set_cursor(0, { wheelbase + 1, 8 })
+  -- What <C-x><C-o> asks, without its menu: first where the word begins, then the words.
+  local offered = eventually(function()
+    return "completions"
+  end, function()
+    local answers = vim.lsp.buf_request_sync(0, "textDocument/completion", vim.lsp.util.make_position_params(), 1000)
+    local _, answer = next(answers or {})
+    return answer and answer.result and vim.lsp.util.text_document_completion_list_to_complete_items(answer.result, "roof")
+  end)
+  local words = vim.tbl_map(function(item)
+    return item.word
+  end, offered)
+  contains(table.concat(words, "\n"), "roof-rating")
+  vim.api.nvim_buf_set_lines(0, wheelbase, wheelbase + 1, true, {})
+end)
+
+check("a fix is chosen, and applied by Neovim itself", function()
+  local wheelbase, line = line_with("    wheelbase ")
+  replace_line(wheelbase, (line:gsub("wheelbase", "wheelbse")))
+  eventually(function()
+    return "an error"
+  end, function()
+    return vim.diagnostic.get(0, errors_only)[1]
+  end)
+  vim.api.nvim_win_set_cursor(0, { wheelbase + 1, 6 })
+  local select = vim.ui.select
+  vim.ui.select = function(items, _, choose)
+    for index, item in ipairs(items) do
+      if item[2].title:find("`wheelbase`", 1, true) then
+        return choose(item, index)
+      end
+    end
+    choose(nil)
+  end
+  vim.lsp.buf.code_action()
+  eventually(function()
+    return "the line to be mended"
+  end, function()
+    return vim.api.nvim_buf_get_lines(0, wheelbase, wheelbase + 1, true)[1]:find("    wheelbase ", 1, true)
+  end)
+  vim.ui.select = select
+  eventually(function()
+    return "the error to go"
+  end, function()
+    return #vim.diagnostic.get(0, errors_only) == 0
+  end)
+end)
+
+check("formatting takes stray blanks away", function()
+  local before = text_of(vehicle_file)
+  local wheelbase, line = line_with("    wheelbase ")
+  replace_line(wheelbase, line .. "   ")
+  vim.lsp.buf.formatting_sync({}, 10000)
+  equal(before, text_of(vehicle_file))
+end)
+
+check("a rename reaches the files that are open and those that aren't", function()
+  vim.cmd("edit " .. rig_file)
+  local rig = line_with("rig coast ")
+  vim.api.nvim_win_set_cursor(0, { rig + 1, 5 })
+  vim.lsp.buf.rename("shore")
+  eventually(function()
+    return "the new name"
+  end, function()
+    return text_of(rig_file):find("\nrig shore ", 1, true)
+  end)
+  contains(text_of(rig_file), "rig coast-full like shore")
+  contains(text_of("people-carrier/trips/saddle.rig"), "shore")
+end)
+
 checks.finish()
