@@ -1,10 +1,16 @@
 using BenchmarkDotNet.Running;
 using RigLang.Benchmarks;
 
-// `keystrokes` prints the table of docs/performance.md in a minute; anything else goes to BenchmarkDotNet (`--filter '*'` for all).
+// `keystrokes` and `results` print the tables of docs/performance.md in a minute; anything else goes to BenchmarkDotNet (`--filter '*'` for all).
 if (args is ["keystrokes"])
 {
     KeystrokeTable.Print(Console.Out);
+    return 0;
+}
+
+if (args is ["results"])
+{
+    ResultTable.Print(Console.Out);
     return 0;
 }
 
