@@ -200,4 +200,30 @@ public sealed class EnergyTests
     [InlineData(-40, 6000)]
     public void Cabin_power_grows_with_cold_and_heat(double celsius, double watts) =>
         BatteryDefaults.Auxiliary(celsius + 273.15).Should().BeApproximately(watts, 1e-6);
+
+    [Theory]
+    [InlineData(20, 1)]
+    [InlineData(10, 1)]
+    [InlineData(5, 0.75)]
+    [InlineData(0, 0.5)]
+    [InlineData(-20, 0.5)]
+    public void A_cold_battery_takes_less(double celsius, double share) => BatteryDefaults.ColdCharging(celsius + 273.15, 0.5).Should().BeApproximately(share, 1e-12);
+
+    [Property]
+    public void What_cold_takes_grows_with_the_cold_and_with_what_is_said_of_it(int celsius, int loss)
+    {
+        double t = Between(celsius, -45, 24) + 273.15, l = Between(loss, 0, 0.4);
+        BatteryDefaults.TemperatureShare(t, l).Should().BeLessThanOrEqualTo(BatteryDefaults.TemperatureShare(t + 1, l));
+        BatteryDefaults.TemperatureShare(t, l + 0.1).Should().BeLessThanOrEqualTo(BatteryDefaults.TemperatureShare(t, l));
+        BatteryDefaults.TemperatureShare(t, 0).Should().Be(1);
+    }
+
+    [Fact]
+    public void Hills_are_counted_from_foot_to_top()
+    {
+        ElevationProfile.Hills([1, 2, 2, 3, 1, 1, 4, 0]).Should().Be(2, "a level place on the way up ends no hill");
+        ElevationProfile.Hills([5, 4, 4, 3]).Should().Be(0);
+        ElevationProfile.Hills([]).Should().Be(0);
+        ElevationProfile.Hills([double.NaN, double.NaN]).Should().Be(0);
+    }
 }

@@ -37,9 +37,19 @@ public static class BatteryDefaults
     /// below 0.7. Source of the two points: AAA 2019, five vehicles on a dynamometer.
     /// </summary>
     /// <param name="temperature">K, −50 to 60 °C.</param>
-    public static double TemperatureShare(double temperature)
+    /// <param name="coldLoss">What −6.7 °C takes, 0 to 0.5; 35 °C takes a third of it.</param>
+    public static double TemperatureShare(double temperature, double coldLoss = ColdLoss)
     {
-        double celsius = Within(temperature - 273.15, -50, 60);
-        return Math.Max(0.7, 1 - (0.12 * Math.Max(0, 15 - celsius) / 21.7) - (0.04 * Math.Max(0, celsius - 25) / 10));
+        double celsius = Within(temperature - 273.15, -50, 60), loss = Within(coldLoss, 0, 0.5);
+        return Math.Max(0.7, 1 - (loss * Math.Max(0, 15 - celsius) / 21.7) - (loss / 3 * Math.Max(0, celsius - 25) / 10));
     }
+
+    /// <summary>What −6.7 °C takes from the range, heating apart. Source: AAA 2019, five vehicles on a dynamometer.</summary>
+    public const double ColdLoss = 0.12;
+
+    /// <summary>Share of its charging power that a cold battery takes: all from 10 °C up, straight down to a share at 0 °C, that below.</summary>
+    /// <param name="temperature">K.</param>
+    /// <param name="atFreezing">Share at 0 °C, 0 to 1 (0.3 to 0.7 below 10 °C, value from memory).</param>
+    public static double ColdCharging(double temperature, double atFreezing) =>
+        Finite(1 - ((1 - Within(atFreezing, 0, 1)) * Math.Clamp((283.15 - Finite(temperature)) / 10, 0, 1)));
 }

@@ -75,6 +75,22 @@ public static class ElevationProfile
         return result;
     }
 
+    /// <summary>How often a profile rises from a foot to a top; level stretches between belong to neither.</summary>
+    public static int Hills(ReadOnlySpan<double> heights)
+    {
+        int hills = 0;
+        bool rising = false;
+        for (int i = 1; i < heights.Length; i++)
+        {
+            double rise = heights[i] - heights[i - 1];
+            if (rise > 0 && !rising)
+                hills++;
+            rising = rise > 0 || (rising && rise == 0);
+        }
+
+        return hills;
+    }
+
     /// <summary>Climb, descent and steepest grades of a profile; grades over stretches of at least <paramref name="baseLength"/> metres.</summary>
     public static ProfileTotals Totals(ReadOnlySpan<double> distances, ReadOnlySpan<double> heights, double baseLength = 100)
     {

@@ -43,6 +43,14 @@ public static class ElectricFacts
     public static FactDeclaration Auxiliary { get; } = Block.Fact(
         "auxiliary", Q.Power, "0.9 kW", "heating, cooling and electronics", Need.ForResults, otherwise: "0.25 kW in mild air, more by the air's temperature (our estimate, after five vehicles that the AAA measured in 2019)", plausible: (0, 10_000));
 
+    public static FactDeclaration ColdLoss { get; } = Block.Fact(
+        "cold-loss", Q.Ratio, "12 %", "what −7 °C takes from the range, the cabin apart; 35 °C takes a third of it, 15 to 25 °C nothing", Need.ForResults,
+        Estimate.Constant(0.12, "12 %", "five vehicles that the AAA measured in 2019", 0.5), plausible: (0, 0.5));
+
+    public static FactDeclaration ColdCharging { get; } = Block.Fact(
+        "cold-charging", Q.Ratio, "50 %", "share of its charging power that the battery takes at 0 °C without being warmed; all from 10 °C up", Need.ForResults,
+        otherwise: "as when warm, marked below 10 °C", plausible: (0.05, 1), positive: true);
+
     public static FactDeclaration ChargeEfficiency { get; } = Block.Fact(
         "charge-efficiency", Q.Ratio, "92 %", "post to battery", Need.ForResults,
         otherwise: "86 % ac (published typical value), 92 % dc (value from memory)", plausible: (0.6, 1), positive: true);

@@ -24,6 +24,8 @@ public sealed class JourneyFacts
             "altitude", Q.Height, "320 m", "above the sea where it begins", Need.ForResults, otherwise: "the track's first height, the end of the leg before, else 0 m, marked", plausible: (-450, 5500));
         Air = block.Fact(
             "air", Q.Temperature, "14 °C", "air temperature", Need.ForResults, otherwise: "15 °C less 6.5 K for each kilometre up, marked", plausible: (233, 328), aliases: ["temperature"]);
+        Humidity = block.Fact(
+            "humidity", Q.Ratio, "60 %", "relative humidity of the air", otherwise: "dry air, some 1 % denser at 25 °C", plausible: (0.02, 1));
         Wind = block.Fact(
             "wind",
             Signature.Of(
@@ -50,6 +52,8 @@ public sealed class JourneyFacts
     public FactDeclaration Altitude { get; }
 
     public FactDeclaration Air { get; }
+
+    public FactDeclaration Humidity { get; }
 
     public FactDeclaration Wind { get; }
 

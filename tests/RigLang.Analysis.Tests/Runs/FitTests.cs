@@ -16,6 +16,7 @@ public sealed class FitTests
             electric
                 usable-energy 100 kWh
                 drive-efficiency 86 %
+                cold-loss 0 %
                 regeneration 60 %
                 regeneration-power 80 kW
                 auxiliary 1.2 kW

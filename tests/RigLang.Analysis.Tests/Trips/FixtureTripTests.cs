@@ -25,14 +25,14 @@ public class FixtureTripTests
 
     /// <summary>
     /// By hand for the leg over the saddle: 4686 kg raised by 1208 m are 15.4 kWh, over the drive 17.5; the level road takes some 36 kWh/100 km at 71 km/h, less the auxiliary
-    /// power 58 km of it 19 to 21 kWh. The van then comes down 992 m and uses little.
+    /// power 58 km of it 19 to 21 kWh. That is 36 to 39 kWh; air of some 3 °C on the mean takes 7 % more (12 % at −6.7 °C). The van then comes down 992 m and uses little.
     /// </summary>
     [Fact]
     public void The_van_needs_over_the_saddle_what_a_hand_sum_says()
     {
         var trip = Trip("coast.rig", "saddle");
 
-        trip.Legs[2].KilowattHours("energy-used").Should().BeInRange(36, 39);
+        trip.Legs[2].KilowattHours("energy-used").Should().BeInRange(36 / 0.935, 39 / 0.93);
         trip.Legs[3].KilowattHours("energy-used").Should().BeInRange(11, 17);
         trip.Legs[2].Value("leg-climb").Should().BeApproximately(1208, 3);
         trip.Legs[1].Stop!.Value("departure").Should().BeApproximately((24 * 3600) + (15 * 60), 1, "until 08:30 of the next day, from 08:15");

@@ -46,6 +46,7 @@ public class RoadLoadTests
                 electric
                     usable-energy 80 kWh
                     drive-efficiency 98 %
+                    cold-loss 0 %
                     auxiliary 0 kW
             rig r
                 vehicle v

@@ -12,6 +12,9 @@ internal static class Drives
     // Motor to wheel: published motor maps name a gearbox of 0.98.
     private const double BatteryGearbox = 0.98;
 
+    // K: where cold and heat begin to take from the range, where they begin to slow charging, and where the figures end.
+    private const double MildFrom = 288.15, MildTo = 298.15, ColdBelow = 283.15, Coldest = 223.15, Hottest = 333.15;
+
     /// <summary>The usual day, for results at one speed: sea level, 15 °C, calm.</summary>
     public static AirState StandardAir { get; } = Atmosphere.AtGeopotential(0);
 
@@ -35,12 +38,30 @@ internal static class Drives
             auxiliary = BatteryDefaults.Auxiliary(temperature);
         }
 
+        var left = TemperatureShare(read, block, temperature);
         return new BatteryDrive(
-            read.Quantity(block, ElectricFacts.DriveEfficiency),
-            read.Quantity(block, ElectricFacts.Regeneration),
+            read.Quantity(block, ElectricFacts.DriveEfficiency) * left,
+            read.Quantity(block, ElectricFacts.Regeneration) * left,
             // Neither the limit nor the motors' power to estimate it from: no limit is known, the share that comes back still is.
             read.QuantityIfKnown(block, ElectricFacts.RegenerationPower) ?? double.PositiveInfinity,
             auxiliary);
+    }
+
+    /// <summary>What of a power that a battery takes when warm it takes in air of a temperature (K); all of it, marked, where no line says and the air is cold.</summary>
+    public static double ColdCharging(Reader read, Block battery, double temperature)
+    {
+        if (!(temperature < ColdBelow))
+        {
+            return 1;
+        }
+
+        if (read.QuantityIfKnown(battery, ElectricFacts.ColdCharging) is { } share)
+        {
+            return BatteryDefaults.ColdCharging(temperature, Math.Clamp(share, 0, 1));
+        }
+
+        read.StandIn(battery, ElectricFacts.ColdCharging);
+        return 1;
     }
 
     /// <summary>Between full and empty on the display, J.</summary>
@@ -59,7 +80,7 @@ internal static class Drives
         var drive = new CombustionDrive(
             read.Word(block, CombustionFacts.Fuel) == "diesel" ? EngineMap.Diesel : EngineMap.Petrol,
             read.Quantity(block, CombustionFacts.EnginePower), read.Quantity(block, CombustionFacts.DrivelineEfficiency));
-        if (read.QuantityIfKnown(block, CombustionFacts.Consumption) is { } consumption)
+        if (!double.IsNaN(fuel.VolumeHeatingValue) && read.QuantityIfKnown(block, CombustionFacts.Consumption) is { } consumption)
         {
             var pace = new RouteSegment(1, 0, read.Quantity(block, CombustionFacts.ConsumptionSpeed), StandardAir.Density);
             return drive.ScaleTo(read.Get(RoadLoads.Solo, rig), pace, consumption * fuel.VolumeHeatingValue);
@@ -73,6 +94,13 @@ internal static class Drives
         read.StandIn(block, CombustionFacts.EngineEfficiency);
         return drive;
     });
+
+    /// <summary>Volume of a fuel, m³. A gas that is sold by mass has none, and that is said.</summary>
+    public static double VolumeOf(Reader read, RigStudy rig, FuelUse use)
+    {
+        var fuel = FuelOf(read, rig);
+        return double.IsNaN(fuel.VolumeHeatingValue) ? read.Refuse("natural gas is sold by mass and has no litres; `fuel-mass` tells its kilograms") : use.Volume(fuel);
+    }
 
     /// <summary>What the engine burns. Gas that is sold by mass has no litres: results in litres aren't computed for it.</summary>
     public static Fuel FuelOf(Reader read, RigStudy rig) => (Engine(rig) is { } block ? read.Word(block, CombustionFacts.Fuel) : null) switch
@@ -123,6 +151,12 @@ internal static class Drives
         var aspiration = word == "natural" ? Aspiration.Natural : Aspiration.Turbo;
         return density => AltitudeLoss.Share(density, aspiration);
     }
+
+    /// <summary>What heat and cold leave of the drive's range; nothing is asked while the air is mild.</summary>
+    private static double TemperatureShare(Reader read, Block battery, double temperature) =>
+        temperature is >= MildFrom and <= MildTo || double.IsNaN(temperature)
+            ? 1
+            : BatteryDefaults.TemperatureShare(Math.Clamp(temperature, Coldest, Hottest), Math.Clamp(read.Quantity(battery, ElectricFacts.ColdLoss), 0, 0.5));
 
     private static double NoBattery(Reader read, RigStudy rig)
     {

@@ -43,7 +43,7 @@ public static class RoadResults
         "level-fuel", QuantityKinds.FuelPerDistance, "Fuel, level road", "at the rig's speed, calm",
         "fuel for road-load × speed at the crank, by the engine's efficiency there", "typical engine maps, value from memory, scaled by consumption where that is written",
         (read, rig) => read.Get(Drives.Combustion, rig) is { } drive
-            ? drive.Over(read.Get(RoadLoads.Whole, rig), Level(read, rig)).Volume(Drives.FuelOf(read, rig)) / Level(read, rig).Length
+            ? Drives.VolumeOf(read, rig, drive.Over(read.Get(RoadLoads.Whole, rig), Level(read, rig))) / Level(read, rig).Length
             : double.NaN);
 
     public static ResultDeclaration<RigStudy> LevelRange { get; } = Set.Add(

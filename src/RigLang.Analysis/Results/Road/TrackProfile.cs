@@ -18,7 +18,10 @@ public sealed class TrackProfile
         Stretches = Measuring.Stretches(latitudes, longitudes, heights);
         Length = Stretches.Sum(stretch => stretch.Length);
         HeightsKnown = heights.Count(height => !double.IsNaN(height)) / (double)Math.Max(1, heights.Length);
-        var smooth = ElevationProfile.Smooth(distances, ElevationProfile.FillGaps(distances, heights));
+        var recorded = ElevationProfile.FillGaps(distances, heights);
+        var smooth = ElevationProfile.Smooth(distances, recorded);
+        RecordedClimb = ElevationProfile.Totals(distances, recorded).Climb;
+        Hills = ElevationProfile.Hills(smooth);
         var totals = ElevationProfile.Totals(distances, smooth);
         (Climb, Descent, SteepestUp, SteepestDown) = (totals.Climb, totals.Descent, totals.SteepestUp, totals.SteepestDown);
         StartAltitude = smooth.Length > 0 ? smooth[0] : double.NaN;
@@ -42,6 +45,12 @@ public sealed class TrackProfile
 
     /// <summary>Sum of all climbs after smoothing, m; NaN without heights.</summary>
     public double Climb { get; }
+
+    /// <summary>Sum of all rises between the points as recorded, m; NaN without heights.</summary>
+    public double RecordedClimb { get; }
+
+    /// <summary>Rises of the smoothed heights, one after another: from each foot to its top.</summary>
+    public int Hills { get; }
 
     /// <summary>Sum of all descents after smoothing, m.</summary>
     public double Descent { get; }

@@ -30,7 +30,7 @@ internal static class Charge
         var wanted = driven.Stretches.Select(stretch => stretch.Length == 0 ? default : drive.Over(load, stretch, overrun)).ToArray();
         if (!read.HasMissing && Driving.WayOf(leg).IsOrdered && wanted.Any(energy => energy.Battery < 0) && read.GetIfKnown(AtStart!, leg) is { } charge)
         {
-            var limit = new ChargeLimit(Charging.TakenWhileDriving(read, rig), Drives.UsableEnergy(read, rig));
+            var limit = new ChargeLimit(Charging.TakenWhileDriving(read, rig, driven.Temperature), Drives.UsableEnergy(read, rig));
             for (var i = 0; i < wanted.Length; i++)
             {
                 (wanted[i], charge) = limit.Over(wanted[i], drive.Regeneration, charge);
@@ -44,11 +44,14 @@ internal static class Charge
     public static Computation<LegSubject, LegEnergy> BatteryUse { get; } = new("battery energy of the leg", (read, leg) =>
         read.Get(Battery, leg).Aggregate(default(LegEnergy), (sum, energy) => sum + energy));
 
-    /// <summary>m³.</summary>
-    public static Computation<LegSubject, double> FuelVolume { get; } = new("fuel of the leg", (read, leg) =>
+    public static Computation<LegSubject, FuelUse> FuelUse { get; } = new("fuel of the leg", (read, leg) =>
         read.Get(Drives.Combustion, leg.Trip.Rig) is { } drive
-            ? drive.Over(read.Get(Driving.Load, leg), read.Get(Driving.Driven, leg).Stretches).Volume(Drives.FuelOf(read, leg.Trip.Rig))
-            : double.NaN);
+            ? drive.Over(read.Get(Driving.Load, leg), read.Get(Driving.Driven, leg).Stretches)
+            : new FuelUse(double.NaN, double.NaN, double.NaN, double.NaN, double.NaN));
+
+    /// <summary>m³.</summary>
+    public static Computation<LegSubject, double> FuelVolume { get; } = new("volume of the leg's fuel", (read, leg) =>
+        Drives.VolumeOf(read, leg.Trip.Rig, read.Get(FuelUse, leg)));
 
     /// <summary>What of the whole a leg takes.</summary>
     public static Computation<LegSubject, double> Taken { get; } = new("share taken by the leg", (read, leg) =>

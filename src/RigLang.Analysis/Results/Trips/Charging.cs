@@ -43,7 +43,9 @@ internal static class Charging
             return null;
         }
 
-        var curve = ChargingCurve.Through(ToFull(read, stop, battery, points)).LimitedTo(power * Efficiency(read, stop));
+        // No line tells the battery's own temperature: it is taken to be as cold as the air on the way there.
+        var cold = read.QuantityIfKnown(stop.Leg.Leg, LegFacts.Journey.Air) is { } air ? Drives.ColdCharging(read, battery, air) : 1;
+        var curve = ChargingCurve.Through(ToFull(read, stop, battery, points)).Scaled(cold).LimitedTo(power * Efficiency(read, stop));
         if (read.QuantityIfKnown(stop.Block, StopFacts.ChargerCurrent) is { } current)
         {
             var voltage = read.Quantity(battery, ElectricFacts.BatteryVoltage);
@@ -92,11 +94,14 @@ internal static class Charging
     /// What the battery takes over its charge on a long descent: no more than a post could give it. Where nobody says, anything until it is full; regeneration's own
     /// limit comes on top.
     /// </summary>
-    public static ChargingCurve TakenWhileDriving(Reader read, RigStudy rig)
+    public static ChargingCurve TakenWhileDriving(Reader read, RigStudy rig, double temperature)
     {
-        var points = Drives.Battery(rig) is { } battery ? Points(read, battery) : [];
-        var curve = points.Length == 0 ? null : ChargingCurve.Through(WithEnd(points));
-        return curve is { IsComputable: true } ? curve : ChargingCurve.Level(NoLimit);
+        if (Drives.Battery(rig) is not { } battery || Points(read, battery) is not { Length: > 0 } points || !ChargingCurve.Through(WithEnd(points)).IsComputable)
+        {
+            return ChargingCurve.Level(NoLimit);
+        }
+
+        return ChargingCurve.Through(WithEnd(points)).Scaled(Drives.ColdCharging(read, battery, temperature));
     }
 
     /// <summary>A car that was flat when it rolled up to the post is charged from empty.</summary>

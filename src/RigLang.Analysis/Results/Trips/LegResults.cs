@@ -9,8 +9,8 @@ namespace RigLang.Analysis.Results.Trips;
 /// <summary>What a leg takes in time and energy, and what is left where it ends.</summary>
 public static class LegResults
 {
-    private const string RoadLoad = "road load stretch by stretch at steady speeds: rolling, air in the wind and density there, grade; what the cold takes from a battery beside heating isn't counted, nor is starting and stopping";
-    private const string BatteryEnergy = "work at the wheels ÷ drive-efficiency − what regeneration brings back + auxiliary × time on the move";
+    private const string RoadLoad = "road load stretch by stretch at steady speeds: rolling, air in the wind and density there, grade; starting and stopping isn't counted";
+    private const string BatteryEnergy = "work at the wheels ÷ drive-efficiency (less in cold and heat, by cold-loss) − what regeneration brings back + auxiliary × time on the move";
     private const string Definition = "definition";
 
     public static ResultSet<LegSubject> Set { get; } = new(ResultScope.Leg);
@@ -50,6 +50,11 @@ public static class LegResults
         "fuel-used", QuantityKinds.Volume, "Fuel used", "out of the tank",
         "fuel for the crank power of each stretch × its time", RoadLoad + "; typical engine maps, scaled by consumption where that is written",
         (read, leg) => read.Get(Charge.FuelVolume, leg));
+
+    public static ResultDeclaration<LegSubject> FuelMass { get; } = Set.Add(
+        "fuel-mass", QuantityKinds.Mass, "Fuel used, by mass", "out of the tank",
+        "energy of the fuel ÷ its heating value", RoadLoad + "; heating values by mass: defaults of the EU's Joint Research Centre for Regulation (EU) 2017/1151",
+        (read, leg) => Drives.Engine(leg.Trip.Rig) is null ? read.NotApplicable() : read.Get(Charge.FuelUse, leg).Mass(Drives.FuelOf(read, leg.Trip.Rig)));
 
     public static ResultDeclaration<LegSubject> FuelPerDistance { get; } = Set.Add(
         "fuel-per-distance", QuantityKinds.FuelPerDistance, "Fuel per distance", "out of the tank",
@@ -95,4 +100,21 @@ public static class LegResults
         "leg-descent", QuantityKinds.Height, "Descent", "sum of all descents",
         "descent; or the falling sections; or the smoothed track", "taut string within ± 4 m of the track's heights",
         (read, leg) => Driving.WayOf(leg).Descent(read));
+
+    public static ResultDeclaration<LegSubject> RecordedClimb { get; } = Set.Add(
+        "recorded-climb", QuantityKinds.Height, "Climb as recorded", "sum of every rise between the track's points, the wandering of its heights included: what leg-climb would be without smoothing",
+        "sum of the rises", Definition,
+        (read, leg) => OfTrack(read, leg)?.RecordedClimb ?? read.NotApplicable());
+
+    public static ResultDeclaration<LegSubject> ClimbError { get; } = Set.Add(
+        "climb-error", QuantityKinds.Height, "Climb may be short by", "the most that smoothing takes from the hills that are left, at the foot and the top of each; waves lower than 8 m go altogether. It never adds any",
+        "2 × 4 m × number of hills in the smoothed track", "taut string within ± 4 m of the track's heights",
+        (read, leg) => OfTrack(read, leg) is { } track ? 2 * Mechanics.ElevationProfile.DefaultBand * track.Hills : read.NotApplicable());
+
+    /// <summary>The track, where its heights are what the leg's hills are told by.</summary>
+    private static TrackProfile? OfTrack(Reader read, LegSubject leg)
+    {
+        read.LineIfWritten(leg.Leg, Model.Facts.LegFacts.Journey.Gpx);
+        return Driving.WayOf(leg) is { Form: WayForm.Track, Profile: { Climb: not double.NaN } profile } ? profile : null;
+    }
 }

@@ -15,9 +15,12 @@ internal sealed class Weather
     private readonly double start;
     private readonly (double Speed, string? Side, double? From) wind;
 
-    private Weather(double temperature, double start, (double Speed, string? Side, double? From) wind)
+    private readonly double humidity;
+
+    private Weather(double temperature, double humidity, double start, (double Speed, string? Side, double? From) wind)
     {
         this.temperature = temperature;
+        this.humidity = humidity;
         this.start = start;
         this.wind = wind;
     }
@@ -34,15 +37,21 @@ internal sealed class Weather
             read.StandIn(block, facts.Air);
         }
 
-        return new Weather(temperature ?? SeaLevel - (LapseRate * start), start, WindOf(read, block, facts));
+        return new Weather(temperature ?? SeaLevel - (LapseRate * start), read.QuantityIfKnown(block, facts.Humidity) ?? 0, start, WindOf(read, block, facts));
     }
 
     /// <summary>K, falling 6.5 K for each kilometre above the start.</summary>
     public double TemperatureAt(double altitude) => temperature - (LapseRate * (altitude - start));
 
-    /// <summary>kg/m³ by the altitude's standard pressure and this temperature, dry.</summary>
+    /// <summary>kg/m³ by the altitude's standard pressure and this temperature; dry where no line tells the humidity.</summary>
     public double DensityAt(double altitude)
     {
+        // Colder than the formula for vapour goes, air holds next to none.
+        if (humidity > 0 && MoistAir.DensityAt(altitude, TemperatureAt(altitude), Math.Min(1, humidity)) is var moist && !double.IsNaN(moist))
+        {
+            return moist;
+        }
+
         var standard = Atmosphere.AtGeometric(altitude);
         return standard.Density * standard.Temperature / TemperatureAt(altitude);
     }
