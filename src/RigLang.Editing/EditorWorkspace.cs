@@ -4,6 +4,7 @@ using RigLang.Analysis;
 using RigLang.Editing.Workspaces;
 using RigLang.Model.Files;
 using RigLang.Model.Linking;
+using RigLang.Syntax.Checks;
 using RigLang.Syntax.Tree;
 
 namespace RigLang.Editing;
@@ -25,6 +26,7 @@ public sealed class EditorWorkspace : IEditorWorkspace
     private WorkspaceAnalysis analysis;
     private FolderFiles folders;
     private UnitHabit units;
+    private ImmutableDictionary<string, Severity?> severities = ImmutableDictionary<string, Severity?>.Empty;
     private bool isAllTouched;
 
     public EditorWorkspace(IFileSource source)
@@ -47,6 +49,32 @@ public sealed class EditorWorkspace : IEditorWorkspace
         set
         {
             units = value;
+            Current = Service();
+        }
+    }
+
+    /// <summary>The practice of rigs that name none; null for none.</summary>
+    public string? Practice
+    {
+        get => workspace.DefaultPractice;
+        set
+        {
+            if (value != workspace.DefaultPractice)
+            {
+                isAllTouched = true;
+                Take(workspace.WithDefaultPractice(value));
+            }
+        }
+    }
+
+    /// <summary>How serious findings of some checks are shown, by slug or code; null hides them.</summary>
+    public ImmutableDictionary<string, Severity?> Severities
+    {
+        get => severities;
+        set
+        {
+            severities = value;
+            isAllTouched = true;
             Current = Service();
         }
     }
@@ -139,5 +167,5 @@ public sealed class EditorWorkspace : IEditorWorkspace
         Current = Service();
     }
 
-    private LanguageService Service() => new(new EditorState(analysis, folders, units, file => asked[file] = true));
+    private LanguageService Service() => new(new EditorState(analysis, folders, units, severities, file => asked[file] = true));
 }

@@ -56,6 +56,18 @@ public interface ILanguageService
     /// <summary>What the line being written takes; null where nothing is written that takes anything.</summary>
     SignatureCard? Signature(FileId file, LinePosition position, CancellationToken cancel);
 
+    /// <summary>What is shown above declarations; the words by <see cref="LensWords"/>.</summary>
+    ImmutableArray<LineLens> Lenses(FileId file, CancellationToken cancel);
+
+    /// <summary>The verdict on a rig or trip of the file in a line; empty when it isn't there.</summary>
+    string LensWords(FileId file, string subject, CancellationToken cancel);
+
+    /// <summary>All that is known of a declaration (<c>rig coast</c>), or with null of the whole file, as Markdown; null when it isn't there.</summary>
+    string? Report(FileId file, string? subject, CancellationToken cancel);
+
+    /// <summary>Every file that findings are shown of: those open and those of the folders.</summary>
+    ImmutableArray<FileId> Files(CancellationToken cancel);
+
     ImmutableArray<TextReplacement> Format(FileId file, LineRange? range, CancellationToken cancel);
 
     /// <summary>What cures or accepts the findings that touch the range, and other changes offered there.</summary>

@@ -5,6 +5,7 @@ using RigLang.Editing.Completing;
 using RigLang.Editing.Fixing;
 using RigLang.Editing.Formatting;
 using RigLang.Editing.Hovering;
+using RigLang.Editing.Lenses;
 using RigLang.Editing.Locating;
 using RigLang.Editing.Navigating;
 using RigLang.Editing.Noting;
@@ -80,6 +81,17 @@ public sealed class LanguageService : ILanguageService
 
     public SignatureCard? Signature(FileId file, LinePosition position, CancellationToken cancel) =>
         Spot.At(state, file, position) is { } spot ? SignatureBuilder.At(spot) : null;
+
+    public ImmutableArray<LineLens> Lenses(FileId file, CancellationToken cancel) =>
+        state.Workspace.Link(file) is { } linked ? LensBuilder.Of(linked, new View(state, file)) : [];
+
+    public string LensWords(FileId file, string subject, CancellationToken cancel) =>
+        state.Workspace.Link(file) is { } linked ? LensBuilder.Words(linked, new View(state, file), subject) : "";
+
+    public string? Report(FileId file, string? subject, CancellationToken cancel) =>
+        state.Workspace.Link(file) is { } linked ? ReportBuilder.Of(new View(state, file), linked, subject, cancel) : null;
+
+    public ImmutableArray<FileId> Files(CancellationToken cancel) => [.. state.AllFiles];
 
     public ImmutableArray<TextReplacement> Format(FileId file, LineRange? range, CancellationToken cancel) =>
         state.Workspace.Find(file) is { } found ? FormatEdits.Of(found, range) : [];

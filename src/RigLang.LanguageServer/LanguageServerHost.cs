@@ -32,13 +32,14 @@ public static class LanguageServerHost
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancel);
         _ = PumpAsync(input, incoming.Writer, stop.Token);
         var writer = PipeWriter.Create(output, new StreamPipeWriterOptions(leaveOpen: true));
-        var rpc = new LspConnection(new LspMessageHandler(writer, incoming.Reader, new LspFormatter(), owed), session.Lifecycle, owed, session.Log);
+        var rpc = new LspConnection(new LspMessageHandler(writer, incoming.Reader, new LspFormatter(), owed), session.Lifecycle, owed, session.Log, session.Trace);
         session.Client.Attach(rpc);
         AddHandlers(rpc, session);
         rpc.StartListening();
 
         await Task.WhenAny(rpc.Completion, session.ExitRequested, Task.Delay(Timeout.Infinite, stop.Token)).ConfigureAwait(false);
 
+        session.Writes.Close();
         await owed.SettledAsync(Patience).ConfigureAwait(false);
         await session.DisposeAsync().ConfigureAwait(false);
         rpc.Dispose();
@@ -65,6 +66,9 @@ public static class LanguageServerHost
         Add(rpc, new SemanticTokensHandler(session));
         Add(rpc, new FormattingHandler(session));
         Add(rpc, new CodeActionHandler(session));
+        Add(rpc, new PullHandler(session));
+        Add(rpc, new LensHandler(session));
+        Add(rpc, new ReportHandler(session));
     }
 
     private static void Add<T>(JsonRpc rpc, T handler)

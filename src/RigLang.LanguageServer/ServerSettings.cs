@@ -1,15 +1,20 @@
 using System.Text.Json;
+using RigLang.LanguageServer.Client;
 
 namespace RigLang.LanguageServer;
 
 /// <summary>What a person sets in the editor, under <c>riglang</c>.</summary>
 /// <param name="UnitSystem"><c>unitSystem</c>: which units results are shown in.</param>
 /// <param name="Hints"><c>hints</c>: whether computed values are shown behind the lines.</param>
-public sealed record ServerSettings(UnitSystem UnitSystem = UnitSystem.AsWritten, bool Hints = true)
+/// <param name="Practice"><c>practice</c>: the practice of rigs that name none; null for none.</param>
+public sealed record ServerSettings(UnitSystem UnitSystem = UnitSystem.AsWritten, bool Hints = true, string? Practice = null)
 {
+    /// <summary><c>severity</c>: how serious findings of some checks are shown.</summary>
+    public SeverityChoices Severities { get; init; } = SeverityChoices.None;
+
     internal const string Section = "riglang";
 
-    /// <summary>Reads <c>{ unitSystem, hints }</c>, alone or under <c>riglang</c>. What is missing or not understood stays as it was.</summary>
+    /// <summary>Reads <c>{ unitSystem, hints, practice, severity }</c>, alone or under <c>riglang</c>. What is missing or not understood stays as it was.</summary>
     internal static ServerSettings Read(JsonElement? json, ServerSettings before)
     {
         if (json is not { ValueKind: JsonValueKind.Object } settings)
@@ -28,8 +33,18 @@ public sealed record ServerSettings(UnitSystem UnitSystem = UnitSystem.AsWritten
         var hints = settings.TryGetProperty("hints", out var flag) && flag.ValueKind is JsonValueKind.True or JsonValueKind.False
             ? flag.ValueKind == JsonValueKind.True
             : before.Hints;
-        return new ServerSettings(unitSystem, hints);
+        var practice = !settings.TryGetProperty("practice", out var wished) ? before.Practice
+            : wished.ValueKind == JsonValueKind.String ? (string.IsNullOrWhiteSpace(wished.GetString()) ? null : wished.GetString())
+            : wished.ValueKind == JsonValueKind.Null ? null
+            : before.Practice;
+        return new ServerSettings(unitSystem, hints, practice)
+        {
+            Severities = settings.TryGetProperty("severity", out var severity) && severity.ValueKind == JsonValueKind.Object ? SeverityChoices.Read(severity) : before.Severities,
+        };
     }
+
+    /// <summary><c>diagnostics: "pull"</c>, read once at the start.</summary>
+    internal static bool WantsPulledDiagnostics(JsonElement? json) => json is { } given && new[] { "diagnostics", $"{Section}.diagnostics" }.Any(path => new MemberReader(given).Text(path) == "pull");
 
     private static UnitSystem? ReadUnitSystem(string name) => name switch
     {

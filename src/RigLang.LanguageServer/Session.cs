@@ -25,8 +25,9 @@ internal sealed class Session : IAsyncDisposable
         Options = options;
         Log = new ClientLog(Client, Lifecycle, options.OnFailure);
         Diagnostics = new DiagnosticTranslator(() => Features, options.CheckPage);
-        Publisher = new Publisher(Client, () => Features, Diagnostics, Log.Failure);
-        Queue = new RequestQueue(workspace, Publisher.Post, Log.Failure);
+        Trace = new ClientTrace(Client);
+        Publisher = new Publisher(this);
+        Queue = new RequestQueue(workspace, Written, Log.Failure);
     }
 
     internal LanguageServerOptions Options { get; }
@@ -36,6 +37,19 @@ internal sealed class Session : IAsyncDisposable
     internal ClientLink Client { get; } = new();
 
     internal ClientLog Log { get; }
+
+    internal ClientTrace Trace { get; }
+
+    /// <summary>The changes, for those who wait for one.</summary>
+    internal WriteSignal Writes { get; } = new();
+
+    internal AskedReports Reports { get; } = new();
+
+    /// <summary>
+    /// Findings are fetched by the client instead of sent to it. Only one of the two is done, since clients show both: fetched where the client asks for that by
+    /// its settings at the start, or can't be sent any.
+    /// </summary>
+    internal bool IsPulled { get; private set; }
 
     internal DiagnosticTranslator Diagnostics { get; }
 
@@ -72,7 +86,11 @@ internal sealed class Session : IAsyncDisposable
     }
 
     /// <summary>Takes what the client says of itself at the start; the workspace is not touched yet.</summary>
-    internal void Begin(JsonElement? settings) => _settings = ServerSettings.Read(settings, _settings);
+    internal void Begin(JsonElement? settings)
+    {
+        _settings = ServerSettings.Read(settings, _settings);
+        IsPulled = Features.PulledDiagnostics && (ServerSettings.WantsPulledDiagnostics(settings) || !Features.PublishedDiagnostics);
+    }
 
     /// <summary>
     /// Opens the folders, once: with <c>initialized</c>, or with the first document of a client that forgets to send it. Not earlier, since a server may not
@@ -139,6 +157,12 @@ internal sealed class Session : IAsyncDisposable
 
     /// <summary>A question about the workspace as a whole. Edits don't break it off.</summary>
     internal Task<T> AskAsync<T>(Func<Snapshot, CancellationToken, T> read, CancellationToken cancel) => Queue.ReadAsync(default, ReadSort.Lasting, read, cancel);
+
+    private void Written(WriteDone write)
+    {
+        Publisher.Post(write);
+        Writes.Pulse();
+    }
 
     public async ValueTask DisposeAsync()
     {

@@ -93,6 +93,12 @@ public class RobustnessTests
             _ = change.Edits;
         }
 
+        foreach (var lens in service.Lenses(asked, default))
+        {
+            service.LensWords(asked, lens.Subject, default);
+        }
+
+        service.Report(asked, null, default);
         service.Signature(asked, at, default);
         service.Highlights(asked, at, default);
         service.TypeDefinition(asked, at, default);

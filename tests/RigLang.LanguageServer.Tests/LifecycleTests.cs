@@ -23,7 +23,8 @@ public class LifecycleTests
             "positionEncoding", "textDocumentSync", "hoverProvider", "completionProvider", "definitionProvider", "referencesProvider", "documentSymbolProvider",
             "foldingRangeProvider", "inlayHintProvider", "documentFormattingProvider", "documentRangeFormattingProvider", "semanticTokensProvider", "workspace",
             "codeActionProvider", "typeDefinitionProvider", "documentHighlightProvider", "renameProvider", "linkedEditingRangeProvider", "selectionRangeProvider",
-            "documentLinkProvider", "workspaceSymbolProvider", "documentOnTypeFormattingProvider", "signatureHelpProvider");
+            "documentLinkProvider", "workspaceSymbolProvider", "documentOnTypeFormattingProvider", "signatureHelpProvider",
+            "codeLensProvider", "executeCommandProvider");
     }
 
     [Fact]

@@ -122,6 +122,23 @@ public class WorkspaceTests
         applied.Should().Be(new ServerSettings(unitSystem, hints));
     }
 
+    [Fact]
+    public async Task A_practice_and_severities_are_taken_live()
+    {
+        var applied = new List<ServerSettings>();
+        await using var server = await RunningServer.StartAsync(options: RunningServer.Options with { OnSettings = (_, settings) => applied.Add(settings) });
+        const string Wished = """{"riglang":{"practice":"common-eu","severity":{"tongue-below-usual":"error","RL118":"off","unused-load":"loud","axle-over-rating":7}}}""";
+
+        await server.Client.NotifyAsync("workspace/didChangeConfiguration", new { settings = System.Text.Json.JsonDocument.Parse(Wished).RootElement });
+        await server.Client.NotifyAsync("workspace/didChangeConfiguration", new { settings = System.Text.Json.JsonDocument.Parse(Wished).RootElement });
+        await server.Client.NotifyAsync("workspace/didChangeConfiguration", new { settings = new { riglang = new { practice = "" } } });
+        await SettledAsync(server);
+
+        applied.Select(settings => settings.Practice).Should().Equal(null, "common-eu", null);
+        applied[1].Severities.ByCheck.Should().BeEquivalentTo(new Dictionary<string, Syntax.Checks.Severity?> { ["tongue-below-usual"] = Syntax.Checks.Severity.Error, ["RL118"] = null });
+        applied[2].Severities.Should().Be(applied[1].Severities, "what isn't said stays");
+    }
+
     private static object Folder(string uri) => new { uri, name = "a folder" };
 
     private static object Changed(string uri, int type) => new { uri, type };

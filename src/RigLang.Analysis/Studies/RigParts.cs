@@ -21,8 +21,12 @@ public sealed record RigParts(Declaration Rig, Declaration? Vehicle, Declaration
             One(RigFacts.Trailer, DeclarationKind.Trailer),
             One(RigFacts.Hitch, DeclarationKind.Hitch),
             LoadsNamed(workspace, rig.Block, RigFacts.Load),
-            One(RigFacts.Practice, DeclarationKind.Practice));
+            rig.Block.Find(RigFacts.Practice) is null ? Wished(workspace, rig) : One(RigFacts.Practice, DeclarationKind.Practice));
     }
+
+    private static Declaration? Wished(Workspace workspace, Declaration rig) => workspace.DefaultPractice is { } name
+        ? workspace.Find(rig.Own.File, DeclarationKind.Practice, name) ?? BuiltInPractices.Find(DeclarationKind.Practice, name)
+        : null;
 
     /// <summary>The loads that lines of a block name; those that aren't found are left out, and reported elsewhere.</summary>
     public static ImmutableArray<Declaration> LoadsNamed(Workspace workspace, Block block, FactDeclaration fact) =>

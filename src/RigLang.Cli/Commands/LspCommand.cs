@@ -43,6 +43,8 @@ internal static class LspCommand
                     UnitSystem.Us => UnitHabit.Us,
                     _ => UnitHabit.AsWritten,
                 };
+                editor.Practice = settings.Practice;
+                editor.Severities = settings.Severities.ByCheck;
             }
         },
         OnFailure = fault =>

@@ -3,6 +3,7 @@ using RigLang.Editing.Locating;
 using RigLang.Editing.Workspaces;
 using RigLang.Model.Binding;
 using RigLang.Model.Files;
+using RigLang.Syntax.Checks;
 
 namespace RigLang.Editing.Reporting;
 
@@ -30,10 +31,14 @@ internal static class FindingReport
     }
 
     private static EditorFinding? Convert(EditorState state, Finding finding, FileId file) =>
-        finding.Place.File == file && PlaceMap.RangeOf(state.Workspace, finding.Place) is { } range
+        SeverityOf(state, finding) is { } severity && finding.Place.File == file && PlaceMap.RangeOf(state.Workspace, finding.Place) is { } range
             ? new EditorFinding(
-                range, finding.Check, finding.Severity, finding.Message, Related(state, finding), [.. finding.Fixes.Select((fix, index) => FixEdits.Of(state.Workspace, fix, index == 0)).OfType<EditorFix>()])
+                range, finding.Check, severity, finding.Message, Related(state, finding), [.. finding.Fixes.Select((fix, index) => FixEdits.Of(state.Workspace, fix, index == 0)).OfType<EditorFix>()])
             : null;
+
+    /// <summary>Null where the person doesn't want to see it.</summary>
+    private static Severity? SeverityOf(EditorState state, Finding finding) =>
+        state.Severities.TryGetValue(finding.Check.Slug, out var wanted) || state.Severities.TryGetValue(finding.Check.Code, out wanted) ? wanted : finding.Severity;
 
     private static ImmutableArray<RelatedPlace> Related(EditorState state, Finding finding)
     {

@@ -1,12 +1,14 @@
+using System.Collections.Immutable;
 using RigLang.Analysis;
 using RigLang.Model.Files;
 using RigLang.Model.Linking;
+using RigLang.Syntax.Checks;
 
 namespace RigLang.Editing.Workspaces;
 
 /// <summary>All that an answer is made from: one immutable state of the files and what is computed of them.</summary>
 /// <param name="noted">Told which files' findings were asked for.</param>
-internal sealed class EditorState(WorkspaceAnalysis analysis, FolderFiles folders, UnitHabit units, Action<FileId> noted)
+internal sealed class EditorState(WorkspaceAnalysis analysis, FolderFiles folders, UnitHabit units, ImmutableDictionary<string, Severity?> severities, Action<FileId> noted)
 {
     private RigIndex? rigs;
 
@@ -15,6 +17,9 @@ internal sealed class EditorState(WorkspaceAnalysis analysis, FolderFiles folder
     public FolderFiles Folders { get; } = folders;
 
     public UnitHabit Units { get; } = units;
+
+    /// <summary>As the person wants to see findings of some checks, by slug or code; null for not at all.</summary>
+    public ImmutableDictionary<string, Severity?> Severities { get; } = severities;
 
     public Workspace Workspace => Analysis.Workspace;
 

@@ -48,6 +48,22 @@ internal sealed record ClientFeatures
 
     internal bool DidDeleteFiles { get; init; }
 
+    /// <summary>It shows findings that are sent to it.</summary>
+    internal bool PublishedDiagnostics { get; init; }
+
+    /// <summary>It asks for findings.</summary>
+    internal bool PulledDiagnostics { get; init; }
+
+    internal bool DiagnosticRefresh { get; init; }
+
+    internal bool CodeLensRefresh { get; init; }
+
+    internal bool TextDocumentContent { get; init; }
+
+    internal bool ShowDocument { get; init; }
+
+    internal bool WorkDoneProgress { get; init; }
+
     internal bool InlayHintRefresh { get; init; }
 
     internal bool SemanticTokensRefresh { get; init; }
@@ -87,6 +103,13 @@ internal sealed record ClientFeatures
             WillRenameFiles = caps.Flag("workspace.fileOperations.willRename"),
             DidRenameFiles = caps.Flag("workspace.fileOperations.didRename"),
             DidDeleteFiles = caps.Flag("workspace.fileOperations.didDelete"),
+            PublishedDiagnostics = caps.Has("textDocument.publishDiagnostics"),
+            PulledDiagnostics = caps.Has("textDocument.diagnostic"),
+            DiagnosticRefresh = caps.Flag("workspace.diagnostics.refreshSupport"),
+            CodeLensRefresh = caps.Flag("workspace.codeLens.refreshSupport"),
+            TextDocumentContent = caps.Has("workspace.textDocumentContent"),
+            ShowDocument = caps.Flag("window.showDocument.support"),
+            WorkDoneProgress = caps.Flag("window.workDoneProgress"),
             InlayHintRefresh = caps.Flag("workspace.inlayHint.refreshSupport"),
             SemanticTokensRefresh = caps.Flag("workspace.semanticTokens.refreshSupport"),
             Configuration = caps.Flag("workspace.configuration"),

@@ -18,6 +18,22 @@ internal sealed class ClientLink
 
     internal Task RegisterAsync(params Registration[] registrations) => AskAsync("client/registerCapability", new RegistrationParams(registrations));
 
+    internal Task TraceAsync(LogTraceParams trace) => NotifyAsync("$/logTrace", trace);
+
+    internal Task ProgressAsync(ProgressParams progress) => NotifyAsync("$/progress", progress);
+
+    /// <summary>False when the client doesn't want it.</summary>
+    internal async Task<bool> CreateProgressAsync(string token) =>
+        await AskAsync("window/workDoneProgress/create", new WorkDoneProgressCreateParams(token)).ConfigureAwait(false) is not null;
+
+    internal Task ShowDocumentAsync(string uri) => AskAsync("window/showDocument", new ShowDocumentParams(uri, TakeFocus: true));
+
+    internal Task RefreshReportAsync(string uri) => AskAsync("workspace/textDocumentContent/refresh", new TextDocumentContentParams(uri));
+
+    internal Task RefreshCodeLensesAsync() => AskAsync("workspace/codeLens/refresh", null);
+
+    internal Task RefreshDiagnosticsAsync() => AskAsync("workspace/diagnostic/refresh", null);
+
     internal Task RefreshInlayHintsAsync() => AskAsync("workspace/inlayHint/refresh", null);
 
     internal Task RefreshSemanticTokensAsync() => AskAsync("workspace/semanticTokens/refresh", null);

@@ -11,6 +11,8 @@ internal readonly struct MemberReader(JsonElement root)
 
     internal bool Flag(string path) => Find(path) is { ValueKind: JsonValueKind.True };
 
+    internal string? Text(string path) => Find(path) is { ValueKind: JsonValueKind.String } found ? found.GetString() : null;
+
     internal int? Number(string path) => Find(path) is { ValueKind: JsonValueKind.Number } found && found.TryGetInt32(out var number) ? number : null;
 
     internal bool Lists(string path, string value) =>

@@ -19,8 +19,9 @@ internal sealed partial class LifecycleHandler(Session session)
             _ = session.FollowAsync(process);
         }
 
+        session.Trace.Set(client.Trace);
         session.Begin(client.InitializationOptions);
-        return new InitializeResult(Offer.To(session.Features), new ServerInfo("riglang", session.Options.Version));
+        return new InitializeResult(Offer.To(session.Features, session.IsPulled), new ServerInfo("riglang", session.Options.Version));
     }
 
     [JsonRpcMethod("initialized")]
@@ -30,10 +31,14 @@ internal sealed partial class LifecycleHandler(Session session)
         _ = session.RegisterAsync();
     }
 
+    [JsonRpcMethod("$/setTrace", UseSingleObjectParameterDeserialization = true)]
+    public void SetTrace(SetTraceParams trace) => session.Trace.Set(trace.Value);
+
     /// <summary>The last set that was begun is sent before the answer, and none after it.</summary>
     [JsonRpcMethod("shutdown")]
     public async Task<object?> ShutdownAsync()
     {
+        session.Writes.Close();
         await session.Publisher.DisposeAsync().ConfigureAwait(false);
         return null;
     }

@@ -1,4 +1,5 @@
 using RigLang.LanguageServer.Client;
+using RigLang.LanguageServer.Documents;
 using RigLang.LanguageServer.Protocol;
 using RigLang.LanguageServer.Translate;
 
@@ -13,7 +14,7 @@ internal static class Offer
     /// </summary>
     private static readonly string[] CompletionTriggers = [" ", "\"", "/"];
 
-    internal static ServerCapabilities To(ClientFeatures client) => new(
+    internal static ServerCapabilities To(ClientFeatures client, bool isPulled) => new(
         PositionEncoding: "utf-16",
         TextDocumentSync: new TextDocumentSyncOptions(OpenClose: true, Change: 2),
         HoverProvider: true,
@@ -35,7 +36,10 @@ internal static class Offer
         DocumentOnTypeFormattingProvider: new OnTypeOptions("\n"),
         SignatureHelpProvider: new SignatureHelpOptions([" "], [" "]),
         SemanticTokensProvider: new SemanticTokensOptions(MeaningTokens.Legend, new SemanticTokensFullOptions(Delta: true), Range: true),
-        Workspace: new WorkspaceOptions(new WorkspaceFoldersOptions(Supported: true, ChangeNotifications: true), FileOperations(client)),
+        Workspace: new WorkspaceOptions(new WorkspaceFoldersOptions(Supported: true, ChangeNotifications: true), FileOperations(client), client.TextDocumentContent ? new TextDocumentContentOptions([ReportUri.Scheme]) : null),
+        CodeLensProvider: new CodeLensOptions(ResolveProvider: true),
+        ExecuteCommandProvider: new ExecuteCommandOptions([ReportHandler.OpenReport]),
+        DiagnosticProvider: isPulled ? new DiagnosticOptions("riglang", InterFileDependencies: true, WorkspaceDiagnostics: true) : null,
         CodeActionProvider: client.CodeActionLiterals ? new CodeActionOptions([CodeActionKind.QuickFix, CodeActionKind.Rewrite, CodeActionKind.Extract, CodeActionKind.FixAll], client.LazyCodeActions) : null);
 
     /// <summary>Rig files and tracks, which others name, and the folders that they may lie in. Null for a client that reports no such operations.</summary>

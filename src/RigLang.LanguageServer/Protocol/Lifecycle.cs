@@ -8,7 +8,8 @@ internal sealed record InitializeParams(
     string? RootUri = null,
     string? RootPath = null,
     WorkspaceFolder[]? WorkspaceFolders = null,
-    JsonElement? InitializationOptions = null);
+    JsonElement? InitializationOptions = null,
+    string? Trace = null);
 
 internal sealed record InitializeResult(ServerCapabilities Capabilities, ServerInfo ServerInfo);
 

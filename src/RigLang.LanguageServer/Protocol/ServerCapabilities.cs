@@ -24,6 +24,9 @@ internal sealed record ServerCapabilities(
     SignatureHelpOptions SignatureHelpProvider,
     SemanticTokensOptions SemanticTokensProvider,
     WorkspaceOptions Workspace,
+    CodeLensOptions CodeLensProvider,
+    ExecuteCommandOptions ExecuteCommandProvider,
+    DiagnosticOptions? DiagnosticProvider = null,
     CodeActionOptions? CodeActionProvider = null);
 
 /// <param name="OpenClose">Opening and closing is told.</param>
@@ -51,6 +54,12 @@ internal sealed record SignatureHelpOptions(string[] TriggerCharacters, string[]
 
 internal sealed record SemanticTokensLegend(string[] TokenTypes, string[] TokenModifiers);
 
-internal sealed record WorkspaceOptions(WorkspaceFoldersOptions WorkspaceFolders, FileOperationOptions? FileOperations = null);
+internal sealed record WorkspaceOptions(WorkspaceFoldersOptions WorkspaceFolders, FileOperationOptions? FileOperations = null, TextDocumentContentOptions? TextDocumentContent = null);
+
+internal sealed record TextDocumentContentOptions(string[] Schemes);
+
+internal sealed record CodeLensOptions(bool ResolveProvider);
+
+internal sealed record ExecuteCommandOptions(string[] Commands);
 
 internal sealed record WorkspaceFoldersOptions(bool Supported, bool ChangeNotifications);

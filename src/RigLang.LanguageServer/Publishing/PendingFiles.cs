@@ -8,6 +8,8 @@ internal sealed class PendingFiles
     private List<FileId> _order = [];
     private readonly HashSet<FileId> _edited = [];
 
+    internal int Count => _order.Count;
+
     internal FileId? First => _order.Count > 0 ? _order[0] : null;
 
     /// <param name="touched">Files whose findings may differ.</param>
@@ -23,6 +25,12 @@ internal sealed class PendingFiles
         {
             _edited.Add(typedIn);
         }
+    }
+
+    internal void Clear()
+    {
+        _order = [];
+        _edited.Clear();
     }
 
     /// <summary>Whether it was opened or edited since it was last taken off.</summary>

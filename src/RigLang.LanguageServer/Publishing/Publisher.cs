@@ -13,24 +13,26 @@ namespace RigLang.LanguageServer.Publishing;
 /// </summary>
 internal sealed class Publisher : IAsyncDisposable
 {
+    /// <summary>From how many files on it is shown how far a pass is.</summary>
+    private const int LongPass = 12;
+
     private readonly Lock _lock = new();
     private readonly PendingFiles _pending = new();
     private readonly SentSets _sent = new();
     private readonly SemaphoreSlim _wake = new(0, 1);
     private readonly CancellationTokenSource _end = new();
-    private readonly ClientLink _client;
-    private readonly Func<ClientFeatures> _features;
-    private readonly DiagnosticTranslator _translator;
-    private readonly Action<string, Exception> _failed;
+    private readonly Session _session;
     private readonly Task _loop;
 
     private CancellationTokenSource _pass = new();
     private Snapshot? _newest;
     private bool _refresh;
+    private bool _reportsStale;
+    private long _passes;
 
-    internal Publisher(ClientLink client, Func<ClientFeatures> features, DiagnosticTranslator translator, Action<string, Exception> failed)
+    internal Publisher(Session session)
     {
-        (_client, _features, _translator, _failed) = (client, features, translator, failed);
+        _session = session;
         _loop = Task.Run(RunAsync);
     }
 
@@ -42,6 +44,7 @@ internal sealed class Publisher : IAsyncDisposable
             _pass.Cancel();
             _newest = write.Snapshot;
             _pending.Add(write.Touched, write.About, isOpen: write.About is { } about && write.Snapshot.Documents.Contains(about));
+            _reportsStale |= !write.Touched.IsEmpty;
             _refresh |= write.Touched.Any(file => file != write.About && write.Snapshot.Documents.Contains(file));
         }
 
@@ -106,12 +109,15 @@ internal sealed class Publisher : IAsyncDisposable
 
     private async Task PassAsync(Snapshot snapshot, CancellationToken pass)
     {
+        var (done, all) = (0, Pending());
+        await using var progress = all >= LongPass && _session.Features.WorkDoneProgress ? PassProgress.Begin(_session.Client, ++_passes, "Checking rigs") : null;
         while (Next(pass) is { } file && !_end.IsCancellationRequested)
         {
+            progress?.Report(done++, all);
             Diagnostic[]? set;
             try
             {
-                set = _translator.Translate(snapshot.Service.Findings(file, pass), file, snapshot.Documents);
+                set = _session.Diagnostics.Translate(snapshot.Service.Findings(file, pass), file, snapshot.Documents);
             }
             catch (OperationCanceledException) when (pass.IsCancellationRequested)
             {
@@ -119,14 +125,22 @@ internal sealed class Publisher : IAsyncDisposable
             }
             catch (Exception failure)
             {
-                _failed($"checking {file.Name}", failure);
+                _session.Log.Failure($"checking {file.Name}", failure);
                 set = null;
             }
 
             foreach (var message in Settle(file, set, snapshot, pass))
             {
-                await _client.PublishAsync(message).ConfigureAwait(false);
+                await _session.Client.PublishAsync(message).ConfigureAwait(false);
             }
+        }
+    }
+
+    private int Pending()
+    {
+        lock (_lock)
+        {
+            return _pending.Count;
         }
     }
 
@@ -134,6 +148,11 @@ internal sealed class Publisher : IAsyncDisposable
     {
         lock (_lock)
         {
+            if (_session.IsPulled)
+            {
+                _pending.Clear();
+            }
+
             return pass.IsCancellationRequested ? null : _pending.First;
         }
     }
@@ -154,7 +173,7 @@ internal sealed class Publisher : IAsyncDisposable
                 return [];
             }
 
-            var version = _features().DiagnosticVersions ? snapshot.Documents.VersionOf(file) : null;
+            var version = _session.Features.DiagnosticVersions ? snapshot.Documents.VersionOf(file) : null;
             return _sent.Exchange(file, new PublishDiagnosticsParams(snapshot.Documents.UriOf(file), set, version), edited);
         }
     }
@@ -162,24 +181,40 @@ internal sealed class Publisher : IAsyncDisposable
     /// <summary>Not awaited: a client that is slow to answer must not hold up findings.</summary>
     private void Refresh(CancellationToken pass)
     {
+        bool everything;
         lock (_lock)
         {
-            if (!_refresh || pass.IsCancellationRequested)
+            if (pass.IsCancellationRequested || (!_refresh && !_reportsStale))
             {
                 return;
             }
 
-            _refresh = false;
+            everything = _refresh;
+            (_refresh, _reportsStale) = (false, false);
         }
 
-        if (_features().InlayHintRefresh)
+        var (client, features) = (_session.Client, _session.Features);
+        foreach (var report in _session.Reports.Uris)
         {
-            _ = _client.RefreshInlayHintsAsync();
+            _ = client.RefreshReportAsync(report);
         }
 
-        if (_features().SemanticTokensRefresh)
+        if (!everything)
         {
-            _ = _client.RefreshSemanticTokensAsync();
+            return;
+        }
+
+        Ask(features.InlayHintRefresh, client.RefreshInlayHintsAsync);
+        Ask(features.SemanticTokensRefresh, client.RefreshSemanticTokensAsync);
+        Ask(features.CodeLensRefresh, client.RefreshCodeLensesAsync);
+        Ask(features.DiagnosticRefresh && _session.IsPulled, client.RefreshDiagnosticsAsync);
+
+        static void Ask(bool isTaken, Func<Task> ask)
+        {
+            if (isTaken)
+            {
+                _ = ask();
+            }
         }
     }
 }

@@ -8,6 +8,7 @@ internal static class ErrorCodes
     internal const int InvalidParams = -32602;
     internal const int InternalError = -32603;
     internal const int ServerNotInitialized = -32002;
+    internal const int ServerCancelled = -32802;
     internal const int RequestFailed = -32803;
     internal const int ContentModified = -32801;
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Text.Json;
 using RigLang.LanguageServer.Client;
 using StreamJsonRpc;
@@ -11,11 +12,12 @@ internal sealed class LspConnection : JsonRpc
     private readonly Lifecycle _lifecycle;
     private readonly AnswersOwed _owed;
     private readonly ClientLog _log;
+    private readonly ClientTrace _trace;
 
-    internal LspConnection(IJsonRpcMessageHandler handler, Lifecycle lifecycle, AnswersOwed owed, ClientLog log)
+    internal LspConnection(IJsonRpcMessageHandler handler, Lifecycle lifecycle, AnswersOwed owed, ClientLog log, ClientTrace trace)
         : base(handler)
     {
-        (_lifecycle, _owed, _log) = (lifecycle, owed, log);
+        (_lifecycle, _owed, _log, _trace) = (lifecycle, owed, log, trace);
         CancelLocallyInvokedMethodsWhenConnectionIsClosed = true;
         TraceSource.Listeners.Clear();
     }
@@ -24,7 +26,20 @@ internal sealed class LspConnection : JsonRpc
     {
         return _lifecycle.Refuse(request.Method!) is var (code, message)
             ? new(new JsonRpcError { RequestId = request.RequestId, Error = Detail(code, message) })
-            : base.DispatchRequestAsync(request, targetMethod, cancellationToken);
+            : TracedAsync(request, base.DispatchRequestAsync(request, targetMethod, cancellationToken));
+    }
+
+    /// <summary>Whether to trace is asked at the end: a message that turns it on is carried out before those behind it, but not before they are read.</summary>
+    private async ValueTask<JsonRpcMessage> TracedAsync(JsonRpcRequest request, ValueTask<JsonRpcMessage> dispatched)
+    {
+        var started = Stopwatch.GetTimestamp();
+        var answer = await dispatched.ConfigureAwait(false);
+        if (_trace.IsOn)
+        {
+            _trace.Done(request.Method!, request.IsResponseExpected, started, (answer as JsonRpcError)?.Error is { } error ? $"{(int)error.Code}: {error.Message}" : null);
+        }
+
+        return answer;
     }
 
     protected override void OnResponseSent(JsonRpcMessage response)
@@ -38,7 +53,7 @@ internal sealed class LspConnection : JsonRpc
         switch (exception)
         {
             case LocalRpcException chosen:
-                return Detail(chosen.ErrorCode, chosen.Message);
+                return new() { Code = (JsonRpcErrorCode)chosen.ErrorCode, Message = chosen.Message, Data = chosen.ErrorData };
             case JsonException unfit:
                 var problem = $"{request.Method}: the parameters don't fit the protocol: {WithoutNamespaces(unfit.Message)}";
                 _log.Warning(problem);

@@ -29,12 +29,16 @@ public sealed class Workspace
         Stored = stored;
         // Only the last state matters; holding on to the one before it would hold them all.
         this.before = before?.Detached();
+        DefaultPractice = before?.DefaultPractice;
     }
 
     /// <summary>The folders that belong together; empty where single files are looked at, which then see only what lies beside and below them.</summary>
     public ImmutableArray<string> Folders { get; }
 
     public StoredFiles Stored { get; }
+
+    /// <summary>The practice of rigs that name none, as whoever looks wishes; null where only what the files name counts.</summary>
+    public string? DefaultPractice { get; private init; }
 
     /// <summary>Files open in an editor.</summary>
     public IEnumerable<FileId> OpenFiles => open.Keys;
@@ -49,6 +53,8 @@ public sealed class Workspace
     public Workspace WithTrack(FileId file, string? gpx) => new(Folders, open, Stored.WithTrack(file, gpx), this);
 
     public Workspace WithFolders(IEnumerable<string> folders) => new([.. folders], open, Stored, this);
+
+    public Workspace WithDefaultPractice(string? name) => new(Folders, open, Stored, this) { DefaultPractice = name };
 
     public RigFile? OpenFile(FileId id) => open.GetValueOrDefault(id);
 

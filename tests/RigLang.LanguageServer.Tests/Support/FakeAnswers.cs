@@ -45,6 +45,8 @@ internal sealed class FakeAnswers
 
     public SignatureCard? Signature { get; set; }
 
+    public ImmutableArray<LineLens> Lenses { get; set; } = [];
+
     internal static CheckDeclaration Check(string code, string slug, Severity severity) => new()
     {
         Code = code, Slug = slug, Severity = severity, Summary = "A summary.", Why = "A reason.", Bad = "bad", Good = "good", Fix = "Mend it.",

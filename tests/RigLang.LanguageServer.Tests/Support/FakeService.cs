@@ -56,6 +56,15 @@ internal sealed class FakeService(ImmutableDictionary<FileId, string> texts, Fak
 
     public ImmutableArray<OfferedChange> Changes(FileId file, LineRange range, CancellationToken cancel) => Known(file, answers.Changes);
 
+    public ImmutableArray<LineLens> Lenses(FileId file, CancellationToken cancel) => Known(file, answers.Lenses);
+
+    public string LensWords(FileId file, string subject, CancellationToken cancel) => texts.TryGetValue(file, out var text) ? $"{subject} in {text.Length} characters" : "";
+
+    public string? Report(FileId file, string? subject, CancellationToken cancel) =>
+        texts.TryGetValue(file, out var text) && (subject is null || text.Contains(subject, StringComparison.Ordinal)) ? $"# {subject ?? file.Name}\n{text}" : null;
+
+    public ImmutableArray<FileId> Files(CancellationToken cancel) => [.. texts.Keys.OrderBy(file => file.Path, StringComparer.Ordinal)];
+
     public SignatureCard? Signature(FileId file, LinePosition position, CancellationToken cancel) => texts.ContainsKey(file) ? answers.Signature : null;
 
     private ImmutableArray<T> Known<T>(FileId file, ImmutableArray<T> answer) => texts.ContainsKey(file) ? answer : [];
