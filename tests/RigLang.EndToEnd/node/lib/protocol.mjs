@@ -28,6 +28,10 @@ export class ProtocolWatch {
 
   #seeRequest(from, message) {
     this.seen.add(message.method);
+    if (message.method.startsWith("riglang/")) {
+      this.#asked[from].set(message.id, {}); // a request of our own, beside the protocol
+      return;
+    }
     const schema = requests[message.method];
     if (schema === undefined) {
       this.#breach(from, message, "no such request");
@@ -60,7 +64,7 @@ export class ProtocolWatch {
       this.#breach(from, message, "neither a result nor an error");
     } else if (schema === undefined) {
       this.#breach(from, message, "an answer that nobody asked for");
-    } else {
+    } else if ("result" in schema) {
       this.#check(from, message, schema.result, message.result);
     }
   }

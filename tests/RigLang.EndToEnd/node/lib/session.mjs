@@ -94,7 +94,19 @@ export class Session {
       return null;
     });
     this.connection.onRequest("workspace/configuration", ({ items }) => items.map(({ section }) => this.settings[section] ?? null));
-    this.connection.onRequest("workspace/semanticTokens/refresh", () => null);
+    for (const method of ["workspace/semanticTokens/refresh", "workspace/codeLens/refresh", "workspace/diagnostic/refresh", "window/workDoneProgress/create"]) {
+      this.connection.onRequest(method, () => null);
+    }
+    this.connection.onRequest("workspace/textDocumentContent/refresh", ({ uri }) => {
+      this.#note("refreshed content", uri);
+      return null;
+    });
+    this.connection.onRequest("window/showDocument", ({ uri }) => {
+      this.#note("shown document", uri);
+      return { success: true };
+    });
+    this.connection.onNotification("$/logTrace", ({ message }) => this.#note("trace", message));
+    this.connection.onUnhandledNotification(({ method, params }) => method === "$/progress" && this.#note("progress", params.value.kind));
     this.connection.onRequest("workspace/inlayHint/refresh", () => {
       this.#refreshed();
       return null;
@@ -119,7 +131,7 @@ export class Session {
     return params === undefined ? this.connection.sendNotification(method) : this.connection.sendNotification(method, params);
   }
 
-  async initialize(folder, capabilities = fullCapabilities) {
+  async initialize(folder, capabilities = fullCapabilities, more = {}) {
     const uri = uriOf(folder);
     const answer = await this.request("initialize", {
       processId: process.pid,
@@ -127,9 +139,35 @@ export class Session {
       rootUri: uri,
       workspaceFolders: [{ uri, name: path.basename(folder) }],
       capabilities,
+      ...more,
     });
     await this.notify("initialized", {});
     return answer;
+  }
+
+  #notes = [];
+
+  #note(what, value) {
+    this.#notes.push({ what, value });
+    for (const check of this.#waiting) {
+      check();
+    }
+  }
+
+  /** Comes back when the server has said such a thing, at any time since the session began. */
+  noted(what, fits) {
+    const found = new Promise((resolve) => {
+      const check = () => {
+        const note = this.#notes.find((one) => one.what === what && fits(one.value));
+        if (note !== undefined) {
+          this.#waiting.delete(check);
+          resolve(note.value);
+        }
+      };
+      this.#waiting.add(check);
+      check();
+    });
+    return this.#within(found, () => `${what}; noted were ${JSON.stringify(this.#notes)}`);
   }
 
   /** Comes back when the server next asks for the hints on the screen to be fetched again. */
@@ -190,6 +228,17 @@ export function uriOf(file) {
   return `file://${file.split("/").map(encodeURIComponent).join("/")}`;
 }
 
+/** One that fetches what it can fetch later, and findings too. */
+export const lazyCapabilities = () => {
+  const lazy = structuredClone(fullCapabilities);
+  lazy.textDocument.completion.completionItem.resolveSupport = { properties: ["documentation"] };
+  lazy.textDocument.inlayHint.resolveSupport = { properties: ["tooltip"] };
+  lazy.textDocument.codeAction.resolveSupport = { properties: ["edit"] };
+  lazy.textDocument.diagnostic = { dynamicRegistration: false, relatedDocumentSupport: false };
+  lazy.workspace.diagnostics = { refreshSupport: true };
+  return lazy;
+};
+
 /** A client that takes everything the server might offer. */
 export const fullCapabilities = {
   general: { positionEncodings: ["utf-16"] },
@@ -201,7 +250,13 @@ export const fullCapabilities = {
     didChangeWatchedFiles: { dynamicRegistration: true },
     inlayHint: { refreshSupport: true },
     semanticTokens: { refreshSupport: true },
+    codeLens: { refreshSupport: true },
+    symbol: {},
+    executeCommand: {},
+    fileOperations: { willRename: true, didRename: true, didDelete: true },
+    textDocumentContent: {},
   },
+  window: { workDoneProgress: true, showDocument: { support: true } },
   textDocument: {
     synchronization: { didSave: true },
     publishDiagnostics: { relatedInformation: true, versionSupport: true, codeDescriptionSupport: true, dataSupport: true, tagSupport: { valueSet: [1, 2] } },
@@ -209,6 +264,15 @@ export const fullCapabilities = {
     completion: { completionItem: { snippetSupport: true, documentationFormat: ["markdown", "plaintext"] } },
     definition: {},
     references: {},
+    typeDefinition: {},
+    documentHighlight: {},
+    documentLink: { tooltipSupport: true },
+    rename: { prepareSupport: true },
+    linkedEditingRange: {},
+    selectionRange: {},
+    signatureHelp: { signatureInformation: { documentationFormat: ["markdown"], parameterInformation: { labelOffsetSupport: true } } },
+    codeLens: {},
+    onTypeFormatting: {},
     documentSymbol: { hierarchicalDocumentSymbolSupport: true },
     foldingRange: { lineFoldingOnly: true },
     formatting: {},
@@ -216,7 +280,7 @@ export const fullCapabilities = {
     inlayHint: {},
     codeAction: { codeActionLiteralSupport: { codeActionKind: { valueSet: ["quickfix"] } }, isPreferredSupport: true, dataSupport: true },
     semanticTokens: {
-      requests: { full: true },
+      requests: { full: { delta: true }, range: true },
       tokenTypes: ["keyword", "class", "property", "number", "string", "enumMember", "variable", "comment", "operator", "type"],
       tokenModifiers: ["declaration"],
       formats: ["relative"],
