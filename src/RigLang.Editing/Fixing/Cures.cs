@@ -47,19 +47,31 @@ internal static class Cures
     /// <summary>All their edits, without those of a fix that touches what another one changes already.</summary>
     private static ImmutableArray<(FilePlace Place, string NewText)> Together(IEnumerable<EditorFinding> findings)
     {
-        var taken = new List<(FilePlace Place, string NewText)>();
+        var taken = ImmutableArray.CreateBuilder<(FilePlace Place, string NewText)>();
+        var byLine = new Dictionary<int, List<LineRange>>();
         foreach (var edits in findings.Select(finding => finding.Fixes[0].Edits))
         {
-            if (!edits.Any(edit => taken.Any(other => Touch(edit.Place, other.Place))))
+            if (edits.Any(edit => LinesOf(edit.Place.Range).Any(line => byLine.TryGetValue(line, out var others) && others.Exists(other => Touch(edit.Place.Range, other)))))
             {
-                taken.AddRange(edits);
+                continue;
+            }
+
+            taken.AddRange(edits);
+            foreach (var range in edits.Select(edit => edit.Place.Range))
+            {
+                foreach (var line in LinesOf(range))
+                {
+                    (byLine.TryGetValue(line, out var others) ? others : byLine[line] = []).Add(range);
+                }
             }
         }
 
-        return [.. taken];
+        return taken.DrainToImmutable();
     }
 
-    private static bool Touch(FilePlace one, FilePlace other) => one.File == other.File && one.Range.Start <= other.Range.End && other.Range.Start <= one.Range.End;
+    private static IEnumerable<int> LinesOf(LineRange range) => Enumerable.Range(range.Start.Line, range.End.Line - range.Start.Line + 1);
+
+    private static bool Touch(LineRange one, LineRange other) => one.Start <= other.End && other.Start <= one.End;
 
     private sealed class FixComparer : IEqualityComparer<EditorFix>
     {
