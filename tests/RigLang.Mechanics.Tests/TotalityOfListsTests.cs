@@ -40,7 +40,7 @@ public sealed class TotalityOfListsTests
             NoInfinity(new GearedDrive([.. a.Select(x => new TorquePoint(x, One()))], b, One(), One(), One()).Force(One()));
             NoInfinity(DayPlanner.Plan(new PlanRequest
             {
-                Capacity = One(), StartCharge = One(), Reserve = One(), Legs = [[.. a.Select(x => new LegChoice(1, x, One(), One()))]], Stops = [new PlanStop { Posts = [new PlanPost(curve, One())], Pause = One(), Opening = new DailyWindow(One(), One()) }], Steps = 10,
+                Capacity = One(), StartCharge = One(), Reserve = One(), Legs = [[.. a.Select(x => new LegChoice(1, x, One()) { Deepest = One(), SinceFull = One(), Reserve = One() })]], Stops = [new PlanStop { Posts = [new PlanPost(curve, One())], Pause = One(), Opening = new DailyWindow(One(), One()) }], Steps = 10,
             }).Arrival);
         }
     }

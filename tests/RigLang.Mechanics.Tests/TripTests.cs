@@ -166,6 +166,26 @@ public sealed class TripTests
         tooHigh.Shortage.Should().BeApproximately(0.05 * Capacity, 1);
     }
 
+    [Fact]
+    public void A_full_battery_takes_nothing_back_before_a_climb()
+    {
+        // Down to the river and up again: what the descent would give back finds no room, and the climb takes it all the same.
+        PlanRequest request = Request([80], [null], Drive, [20]);
+        LegChoice river = new(20, 4000, 0.05 * Capacity) { SinceFull = 0.20 * Capacity };
+        DayPlanner.Plan(request with { Legs = [[river]] }).Legs[0].ArrivalCharge.Should().Be(0.80);
+        DayPlanner.Plan(request with { Legs = [[river]], StartCharge = 0.60 }).Legs[0].ArrivalCharge.Should().BeApproximately(0.55, 1e-12);
+    }
+
+    [Fact]
+    public void A_reserve_of_its_own_makes_a_way_of_driving_dearer()
+    {
+        PlanRequest request = Request([80], [null], Drive, [20, 25]);
+        double left = 0.95 - (request.Legs[0][1].Energy / Capacity);
+        LegChoice[] Asking(double reserve) => [request.Legs[0][0], request.Legs[0][1] with { Reserve = reserve }];
+        DayPlanner.Plan(request with { Legs = [Asking(left - 0.001)] }).Legs[0].Choice.Speed.Should().Be(25);
+        DayPlanner.Plan(request with { Legs = [Asking(left + 0.001)] }).Legs[0].Choice.Speed.Should().Be(20);
+    }
+
     [Property(MaxTest = 20)]
     public void More_chargers_never_lengthen_the_trip(int a, int b, int c)
     {
@@ -218,6 +238,16 @@ public sealed class TripTests
         DayPlan plan = DayPlanner.Plan(request);
         // The first legs live on the charge brought along; the middle ones pay for theirs.
         plan.Legs.Skip(4).Average(leg => leg.Choice.Speed).Should().BeApproximately(best, 1.5);
+    }
+
+    [Fact]
+    public void Unplugging_at_whole_percents_is_hardly_slower()
+    {
+        PlanRequest request = Request([110, 120], [Curve, null]);
+        DayPlan any = DayPlanner.Plan(request), whole = DayPlanner.Plan(request with { ChargeStep = 0.01 });
+        double percents = whole.Legs[0].DepartureCharge * 100;
+        percents.Should().BeApproximately(Math.Round(percents), 1e-9);
+        (whole.Arrival - any.Arrival).Should().BeInRange(0, 30);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using RigLang.Analysis.Results.Axles;
 using RigLang.Analysis.Results.Braking;
+using RigLang.Analysis.Results.Planning;
 using RigLang.Analysis.Results.Power;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Analysis.Results.Rigs;
@@ -21,7 +22,7 @@ public static class Catalogue
         .. RatingResults.Set.All, .. LoadResults.Set.All, .. CargoResults.Set.All, .. RatioResults.Set.All, .. HitchResults.Set.All, .. TyreUseResult.Set.All,
         .. RoadResults.Set.All, .. PowerResults.Set.All, .. AccelerationResults.Set.All, .. AccelerationResults.RecalledSet.All, .. StabilityResults.Set.All, .. BrakingResults.Set.All, .. RolloverResults.Set.All,
         .. AxleResults.Set.All, .. TyreResults.Set.All,
-        .. TripResults.Set.All, .. LegResults.Set.All, .. LegHandling.Set.All, .. LegClimbing.Set.All, .. LegBraking.Set.All, .. StopResults.Set.All,
+        .. TripResults.Set.All, .. PlanResults.Set.All, .. LegResults.Set.All, .. LegHandling.Set.All, .. LegClimbing.Set.All, .. LegBraking.Set.All, .. StopResults.Set.All,
         .. RunResults.Set.All, .. RunSetResults.Set.All,
         .. WeighingResults.Set.All, .. WeighingFitResults.Set.All, .. ReadingResults.Set.All,
     ];

@@ -13,6 +13,7 @@ internal static class CommandTree
         {
             CheckCommand.Create(terminal),
             ShowCommand.Create(terminal),
+            PlanCommand.Create(terminal),
             ExplainCommand.Create(terminal),
             CompareCommand.Create(terminal),
             FormatCommand.Create(terminal),

@@ -4,6 +4,7 @@ using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using RigLang.Cli.Checking;
 using RigLang.Cli.Comparing;
+using RigLang.Cli.Planning;
 using RigLang.Cli.Showing;
 
 namespace RigLang.Cli.Json;
@@ -12,6 +13,7 @@ namespace RigLang.Cli.Json;
 [JsonSerializable(typeof(CheckDocument))]
 [JsonSerializable(typeof(ShowDocument))]
 [JsonSerializable(typeof(CompareDocument))]
+[JsonSerializable(typeof(PlanDocument))]
 internal sealed partial class JsonOutput : JsonSerializerContext
 {
     private static readonly Lazy<JsonOutput> Readable = new(() => new JsonOutput(new JsonSerializerOptions

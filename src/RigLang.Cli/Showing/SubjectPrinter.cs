@@ -13,10 +13,7 @@ internal static class SubjectPrinter
 {
     public static void Print(Printout print, Subject subject, UnitChoice units, Workspace workspace, Func<FileId, string> shown)
     {
-        var declaration = subject.Declaration;
-        var title = declaration.Title is { } text ? $"  {text}" : "";
-        print.Wrapped(2, new Piece($"{declaration.Kind.Keyword()} {declaration.Name}", Ink.Strong), title);
-        print.Line(new Piece(FindingPrinter.PlaceWords(workspace, shown, declaration.Own.NamePlace), Ink.Faint));
+        Heading(print, subject, workspace, shown);
         if (subject is ShownTrip overview)
         {
             print.Line();
@@ -34,5 +31,14 @@ internal static class SubjectPrinter
         Sheet.Print(print, sections);
         // Apart from the results, so that its words don't push them out of line.
         Sheet.Print(print, [EstimateSection.Of(subject, units)]);
+    }
+
+    /// <summary>Kind, name and title, and where it stands.</summary>
+    public static void Heading(Printout print, Subject subject, Workspace workspace, Func<FileId, string> shown)
+    {
+        var declaration = subject.Declaration;
+        var title = declaration.Title is { } text ? $"  {text}" : "";
+        print.Wrapped(2, new Piece($"{declaration.Kind.Keyword()} {declaration.Name}", Ink.Strong), title);
+        print.Line(new Piece(FindingPrinter.PlaceWords(workspace, shown, declaration.Own.NamePlace), Ink.Faint));
     }
 }

@@ -40,7 +40,7 @@ public sealed record SubjectSearch(ImmutableArray<Subject> Subjects, ImmutableAr
         var where = query.Paths.IsEmpty ? "here or below" : $"in {query.Paths[0]}";
         if (query.Name is not { } name)
         {
-            yield return $"There is no {Words} {where}.";
+            yield return $"There is no {query.Kind?.Keyword() ?? Words} {where}.";
             yield break;
         }
 
@@ -52,6 +52,11 @@ public sealed record SubjectSearch(ImmutableArray<Subject> Subjects, ImmutableAr
         {
             var near = Spelling.Nearest(name, showable.Select(declaration => declaration.Name));
             yield return $"No {query.Kind?.Keyword() ?? Words} is called `{name}` {where}.{(near is null ? "" : $" Did you mean `{near}`?")}";
+        }
+
+        if (query.Kind is { } kind && showable.Exists(declaration => declaration.Kind == kind))
+        {
+            showable = showable.FindAll(declaration => declaration.Kind == kind);
         }
 
         if (showable.Count > 0)

@@ -1,4 +1,5 @@
 using RigLang.Analysis.Results;
+using RigLang.Analysis.Results.Planning;
 using RigLang.Analysis.Results.Trips;
 using RigLang.Analysis.Studies;
 using RigLang.Editing.Locating;
@@ -22,7 +23,7 @@ internal static class TripCard
         var rows = TripTable.Of(trip);
         var card = new CardText().Heading(trip.Title, trip.Parts.Trip.Title).Paragraph($"From {trip.StartName} with {trip.Rig.Title}")
             .Table(rows.Select(row => Row(row, units)));
-        card.Table(ResultLines.Rows(TripResults.Set.All, trip, units));
+        card.Table(ResultLines.Rows(TripResults.Set.All.Concat(Solved(trip)), trip, units));
         return card.Paragraph(ResultLines.EstimatesInBrief(TripResults.Set.All.Select(result => result.Compute(trip)!).Where(node => node.IsComputed)));
     }
 
@@ -48,6 +49,9 @@ internal static class TripCard
             .Table(ResultLines.Rows(StopResults.Set.All, stop, units))
             .Paragraph(ResultLines.EstimatesInBrief(StopResults.Set.All.Select(result => result.Compute(stop)!).Where(node => node.IsComputed)));
     }
+
+    /// <summary>The trip is solved here, since somebody looks; where a fact is missing for that, the rows above have said so.</summary>
+    private static IEnumerable<ResultDeclaration<TripStudy>> Solved(TripStudy trip) => PlanResults.Set.All.Where(result => result.Compute(trip) is { Applies: true, Missing: null });
 
     private static string[] Row(TripRow row, UnitChoice units) =>
     [

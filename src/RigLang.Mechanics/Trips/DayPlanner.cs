@@ -15,9 +15,9 @@ public static class DayPlanner
 
     public static DayPlan Plan(PlanRequest request)
     {
-        double start = Within(request.StartCharge, 0, 1) + (0 * (Positive(request.Capacity) + Within(request.Reserve, 0, 1) + Within(request.Goal, 0, 1)));
+        double start = Within(request.StartCharge, 0, 1) + (0 * (Positive(request.Capacity) + Within(request.Reserve, 0, 1) + Within(request.Goal, 0, 1) + Within(request.ChargeStep, 0, 1)));
         int count = request.Legs.Count;
-        bool legsKnown = count > 0 && count == request.Stops.Count && request.Legs.All(leg => leg.Any(IsUsable));
+        bool legsKnown = count > 0 && count == request.Stops.Count && request.Legs.All(leg => leg.Any(choice => choice.IsUsable));
         bool timesKnown = request.Stops.All(stop => stop.IsKnown) && request.Hours.All(hours => hours.IsKnown) && (request.Hours.Count == 0 || request.Hours.Count == count);
         if (double.IsNaN(start) || !legsKnown || !timesKnown)
             return new DayPlan(PlanOutcome.NotComputable, [], -1, double.NaN, double.NaN);
@@ -33,18 +33,17 @@ public static class DayPlanner
         return search.Finish();
     }
 
-    internal static bool IsUsable(LegChoice choice) => choice.Time > 0 && double.IsFinite(choice.Time) && double.IsFinite(choice.Energy) && double.IsFinite(choice.Deepest);
-
     private sealed class Search
     {
         private readonly PlanRequest _request;
-        private readonly int _steps;
+        private readonly int _steps, _stride;
         private readonly Label[][] _arrivals, _departures;
 
         public Search(PlanRequest request)
         {
             _request = request;
             _steps = Math.Clamp(request.Steps, 10, 5000);
+            _stride = Math.Max(1, (int)Math.Round(request.ChargeStep * _steps));
             _arrivals = new Label[request.Legs.Count][];
             _departures = new Label[request.Legs.Count + 1][];
         }
@@ -61,20 +60,24 @@ public static class DayPlanner
             IReadOnlyList<LegChoice> choices = _request.Legs[leg];
             DailyWindow hours = HoursOf(leg);
             double least = leg == _request.Legs.Count - 1 ? Math.Max(_request.Reserve, _request.Goal) : _request.Reserve, latest = _request.Stops[leg].ArriveBy;
-            double lacking = double.PositiveInfinity, late = double.PositiveInfinity;
+            double shortest = double.PositiveInfinity, late = double.PositiveInfinity;
             for (int i = 0; i < choices.Count; i++)
             {
-                if (!IsUsable(choices[i]))
+                if (!choices[i].IsUsable)
                     continue;
-                double taken = choices[i].Energy / _request.Capacity, wanted = Math.Max(least + taken, choices[i].Deepest / _request.Capacity);
+                double capacity = _request.Capacity, reserve = Math.Max(least, choices[i].Reserve);
+                double wanted = Math.Max(reserve + (choices[i].Energy / capacity), choices[i].Deepest / capacity), full = choices[i].Arrival(1, capacity);
                 for (int step = 0; step <= _steps; step++)
                 {
                     double charge = (double)step / _steps;
                     if (!double.IsFinite(from[step].Time))
                         continue;
-                    lacking = Math.Min(lacking, wanted - charge);
-                    if (charge < wanted - Hair)
+                    if (charge < wanted - Hair || full < reserve - Hair)
+                    {
+                        shortest = Math.Min(shortest, Math.Max(wanted - charge, reserve - full));
                         continue;
+                    }
+
                     double time = hours.Start(from[step].Time, choices[i].Time) + choices[i].Time;
                     if (!(time <= latest) || double.IsInfinity(time))
                     {
@@ -82,7 +85,7 @@ public static class DayPlanner
                         continue;
                     }
 
-                    ref Label label = ref to[Down(Math.Min(1, charge - taken))];
+                    ref Label label = ref to[Down(choices[i].Arrival(charge, capacity))];
                     if (time < label.Time)
                         label = new Label(time, step, i);
                 }
@@ -91,7 +94,7 @@ public static class DayPlanner
             if (Array.Exists(to, label => double.IsFinite(label.Time)))
                 return null;
             return double.IsInfinity(late)
-                ? new DayPlan(PlanOutcome.OutOfEnergy, [], leg, lacking * _request.Capacity, double.NaN)
+                ? new DayPlan(PlanOutcome.OutOfEnergy, [], leg, shortest * _request.Capacity, double.NaN)
                 : new DayPlan(PlanOutcome.OutOfTime, [], leg, double.NaN, late);
         }
 
@@ -146,7 +149,7 @@ public static class DayPlanner
             {
                 LegChoice choice = _request.Legs[leg][choices[leg]];
                 PlanStop stop = _request.Stops[leg];
-                double leave = HoursOf(leg).Start(time, choice.Time), arrive = leave + choice.Time, arrival = Math.Min(1, charge - (choice.Energy / _request.Capacity));
+                double leave = HoursOf(leg).Start(time, choice.Time), arrive = leave + choice.Time, arrival = choice.Arrival(charge, _request.Capacity);
                 double next = Math.Max(arrive + stop.Pause, stop.NotBefore), target = (double)targets[leg] / _steps;
                 PlannedCharge? charging = null;
                 if (posts[leg] >= 0 && target > arrival)
@@ -176,7 +179,7 @@ public static class DayPlanner
                 if (!double.IsFinite(from[step].Time))
                     continue;
                 double begin = from[step].Time + stop.Posts[post].Overhead, earliest = Math.Max(from[step].Time + stop.Pause, stop.NotBefore);
-                for (int target = step + 1; target <= _steps; target++)
+                for (int target = ((step / _stride) + 1) * _stride; target <= _steps; target += _stride)
                 {
                     double duration = reach[target] - reach[step], end = stop.Opening.Start(begin, duration) + duration;
                     // A charge that is never reached is NaN and ends it, as hours that are too short do.

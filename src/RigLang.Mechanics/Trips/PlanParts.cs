@@ -4,8 +4,23 @@ namespace RigLang.Mechanics;
 /// <param name="Speed">What it is driven at, m/s; only carried along.</param>
 /// <param name="Time">s, above zero.</param>
 /// <param name="Energy">Out of the battery, J; negative if the leg charges it.</param>
-/// <param name="Deepest">Most that is out of the battery anywhere on the way, J: on a pass more than at the end. What is less than <paramref name="Energy"/> says nothing.</param>
-public readonly record struct LegChoice(double Speed, double Time, double Energy, double Deepest = 0);
+public readonly record struct LegChoice(double Speed, double Time, double Energy)
+{
+    /// <summary>Most that is out of the battery anywhere on the way, J: on a pass more than at the end. What is less than <see cref="Energy"/> says nothing.</summary>
+    public double Deepest { get; init; }
+
+    /// <summary>Most that is taken from any place on the way to the end, J: a full battery takes nothing back before it, so no more than the rest is aboard at the end.</summary>
+    public double SinceFull { get; init; }
+
+    /// <summary>Least state of charge on arrival that this way of driving asks for beside the plan's reserve, 0 to 1: a reserve in distance weighs more at speed.</summary>
+    public double Reserve { get; init; }
+
+    internal bool IsUsable =>
+        Time > 0 && double.IsFinite(Time) && double.IsFinite(Energy) && double.IsFinite(Deepest) && double.IsFinite(SinceFull) && !double.IsNaN(Domain.NotNegative(Reserve));
+
+    /// <summary>State of charge on arrival.</summary>
+    internal double Arrival(double start, double capacity) => Math.Min(start - (Energy / capacity), 1 - (Math.Max(0, SinceFull) / capacity));
+}
 
 /// <summary>A post at which a stop can charge.</summary>
 /// <param name="Curve">Charging power into the battery.</param>
@@ -60,6 +75,9 @@ public sealed record PlanRequest
 
     /// <summary>Steps of the state of charge between empty and full, 10 to 5000.</summary>
     public int Steps { get; init; } = 1000;
+
+    /// <summary>Unplugging only at multiples of this state of charge, as a display shows them: 0.01 is whole percents. 0 is any step; it counts in whole steps, rounded.</summary>
+    public double ChargeStep { get; init; }
 }
 
 /// <summary>A leg of a plan, with the stop behind it.</summary>

@@ -43,6 +43,8 @@ public sealed class Fact
         _ => null,
     };
 
+    public TimeOnly? ClockOf(string role) => (Values.GetValueOrDefault(role) as ClockValue)?.Clock;
+
     public PositionValue? PositionOf(string role) => Values.GetValueOrDefault(role) as PositionValue;
 
     /// <summary>The place of one slot's value, or of the whole statement.</summary>

@@ -31,6 +31,7 @@ internal static class MomentSlot
         return shape switch
         {
             MomentShape.YearWeek => new MomentValue(syntax.Span, new Moment(week!.Value.Monday)),
+            MomentShape.Clock => new ClockValue(syntax.Span, clock!.Value),
             MomentShape.Offset => new OffsetValue(syntax.Span, offset!.Value),
             _ => new MomentValue(syntax.Span, new Moment(date!.Value, clock, offset)),
         };
@@ -40,6 +41,7 @@ internal static class MomentSlot
     {
         MomentShape.Date => syntax is { Date: not null, Clock: null, Offset: null },
         MomentShape.DateAndClock => syntax is { Date: not null },
+        MomentShape.Clock => syntax is { Date: null, Clock: not null, Offset: null },
         MomentShape.Offset => syntax is { Date: null, Clock: null, Offset: not null },
         _ => syntax is { YearWeek: not null },
     };

@@ -38,5 +38,8 @@ public sealed record QueryValue(TextSpan Span, QuerySyntax Query) : SlotValue(Sp
 /// <summary>Known to be absent: <c>none</c> where a quantity could stand.</summary>
 public sealed record AbsentValue(TextSpan Span) : SlotValue(Span);
 
+/// <summary>A time of any day.</summary>
+public sealed record ClockValue(TextSpan Span, TimeOnly Clock) : SlotValue(Span);
+
 /// <summary>An offset from universal time.</summary>
 public sealed record OffsetValue(TextSpan Span, TimeSpan Offset) : SlotValue(Span);

@@ -24,6 +24,9 @@ public sealed record Signature(ImmutableArray<Slot> Slots)
 
     public static Signature Moment(MomentShape shape) => Of(new Slot(ValueRole, new MomentForm(shape)));
 
+    /// <summary>Hours of a day, from one clock time to another; the next day's where that is earlier.</summary>
+    public static Signature Hours { get; } = Of(new Slot("from", new MomentForm(MomentShape.Clock)), new Slot("to", new MomentForm(MomentShape.Clock), "to"));
+
     public static Signature Tyre { get; } = Of(new Slot(ValueRole, new TyreForm()));
 
     /// <summary>The quantity kinds of the only value, empty when the line holds something else.</summary>

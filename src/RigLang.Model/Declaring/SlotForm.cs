@@ -75,13 +75,14 @@ public sealed record TyreForm : SlotForm
     public override string Words => "a tyre's size and service description";
 }
 
-/// <summary>A date, a moment, an offset or a year and week.</summary>
+/// <summary>A date, a moment, a clock time, an offset or a year and week.</summary>
 public sealed record MomentForm(MomentShape Shape) : SlotForm
 {
     public override string Words => Shape switch
     {
         MomentShape.Date => "a date (2026-09-05)",
         MomentShape.DateAndClock => "a date and a time (2026-10-03 08:15, with +10:00 behind it if clocks change)",
+        MomentShape.Clock => "a clock time (07:30)",
         MomentShape.Offset => "an offset from universal time (+09:30)",
         _ => "a year and week (2024-W18)",
     };
@@ -92,6 +93,7 @@ public enum MomentShape
 {
     Date,
     DateAndClock,
+    Clock,
     Offset,
     YearWeek,
 }

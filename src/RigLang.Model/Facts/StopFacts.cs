@@ -20,6 +20,18 @@ public static class StopFacts
 
     public static FactDeclaration ChargerCurrent { get; } = Block.Fact("charger-current", Q.Current, "400 A", "limit of the post", plausible: (5, 1500), positive: true);
 
+    public static FactDeclaration OtherCharger { get; } = Block.Fact(
+        "other-charger",
+        Signature.Of(
+            new Slot("power", new QuantityForm([Q.Power])),
+            new Slot("kind", new ChoiceForm(["ac", "dc"])),
+            new Slot("current", new QuantityForm([Q.Current]), "current", IsOptional: true),
+            new Slot("uncouple", new QuantityForm([Q.Time]), "uncouple", IsOptional: true)),
+        "50 kW dc current 125 A uncouple 0 min", "another post there; a plan takes the one that is done earlier, nothing else reads it", otherwise: "none", key: ["power", "kind"]);
+
+    public static FactDeclaration Open { get; } = Block.Fact(
+        "open", Signature.Hours, "06:00 to 22:00", "when charging and refuelling is possible, every day, by the place's clock", otherwise: "day and night");
+
     public static FactDeclaration ChargeTo { get; } = Block.Fact("charge-to", Q.Ratio, "80 %", "unplug at this charge", Need.ForResults, plausible: (0.05, 1), positive: true);
 
     public static FactDeclaration Connect { get; } = Block.Fact(

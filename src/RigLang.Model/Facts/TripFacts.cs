@@ -24,11 +24,20 @@ public static class TripFacts
     public static FactDeclaration Reserve { get; } = Block.Fact(
         "reserve", Signature.Quantity(Q.Ratio, Q.Volume, Q.Distance), "12 %", "least that must be left at any place", Need.ForResults);
 
+    public static FactDeclaration ArriveWith { get; } = Block.Fact(
+        "arrive-with", Q.Ratio, "30 %", "least that must be left at the last place", otherwise: "the reserve", plausible: (0, 1));
+
     public static FactDeclaration ArriveBy { get; } = Block.Fact(
         "arrive-by", Signature.Moment(MomentShape.DateAndClock), "2026-10-04 17:00", "a wish, warned about");
 
     public static FactDeclaration DrivingLimit { get; } = Block.Fact(
         "driving-limit", Q.Time, "6 h", "most driving in a day", plausible: (600, 86_400), positive: true);
+
+    public static FactDeclaration DrivingHours { get; } = Block.Fact(
+        "driving-hours", Signature.Hours, "07:30 to 19:00", "no leg begins before or ends after, by the clock in force; a plan stays until the next day", otherwise: "any time");
+
+    public static FactDeclaration ComfortSpeed { get; } = Block.Fact(
+        "comfort-speed", Q.Speed, "95 km/h", "the fastest that you like to drive; a plan chooses no more", otherwise: "the `speed` of the leg or the rig", plausible: (8, 45), positive: true);
 
     public static FactDeclaration Leg { get; } = Block.Fact(
         "leg", PlaceSignature(), "quarry \"Quarry services\"", "a drive to the place named", Need.ForVerdict, key: ["place"]);

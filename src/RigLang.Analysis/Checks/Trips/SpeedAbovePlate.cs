@@ -1,3 +1,4 @@
+using RigLang.Analysis.Results.Planning;
 using RigLang.Analysis.Results.Trips;
 using RigLang.Analysis.Studies;
 using RigLang.Mechanics;
@@ -70,7 +71,7 @@ public sealed class SpeedAbovePlate : TripCheck
 
     public override IEnumerable<Finding> Run(TripStudy trip)
     {
-        if (Slowest(trip) is not { } limit)
+        if (trip.Rig.Compute(RatedSpeeds.Of, trip.Rig).Value.MinBy(cap => cap.Speed) is not { } limit)
         {
             yield break;
         }
@@ -85,24 +86,5 @@ public sealed class SpeedAbovePlate : TripCheck
                 yield return Report(trip, place, $"{Speed(trip, fastest)} on the leg to {leg.PlaceName} is more than {limit.Words} allows, {Speed(trip, limit.Speed)}. Drive slower.");
             }
         }
-    }
-
-    private static (double Speed, string Words)? Slowest(TripStudy trip)
-    {
-        var limits = new List<(double Speed, string Words)>();
-        if (trip.Rig.HasTrailer && trip.Rig.Trailer.Find(TrailerFacts.SpeedRating)?.MeasureOf("value") is { } plate)
-        {
-            limits.Add((plate.Value, "the trailer's plate"));
-        }
-
-        foreach (var axle in trip.Rig.HasTrailer ? trip.Rig.Axles : trip.Rig.VehicleAxles)
-        {
-            if (axle.Axle.Find(axle.Facts.Tyres)?.Value is TyreValue { Service.SpeedSymbol: { } symbol } && Enum.TryParse<SpeedSymbol>(symbol, out var speed))
-            {
-                limits.Add((SpeedSymbols.Speed(speed), $"the tyres' symbol {symbol} on {axle.Title}"));
-            }
-        }
-
-        return limits.Count == 0 ? null : limits.MinBy(limit => limit.Speed);
     }
 }

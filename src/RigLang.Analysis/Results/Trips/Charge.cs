@@ -112,7 +112,7 @@ internal static class Charge
     public static double Share(Reader read, RigStudy rig, Measure level) =>
         level.Kind == QuantityKinds.Volume ? level.Value / read.Get(Drives.TankVolume, rig) : level.Value;
 
-    private static double First(Reader read, TripStudy trip) =>
+    internal static double First(Reader read, TripStudy trip) =>
         Drives.Engine(trip.Rig) is null ? read.Quantity(trip.Block, TripFacts.StartCharge)
         : read.Line(trip.Block, TripFacts.StartFuel)?.MeasureOf(Signature.ValueRole) is { } level ? Share(read, trip.Rig, level)
         : double.NaN;

@@ -23,17 +23,37 @@ internal static class Charging
     /// <summary>What the battery takes over its charge.</summary>
     public static Computation<StopSubject, ChargingCurve?> Curve { get; } = new("charging curve at the stop", (read, stop) =>
     {
-        if (Drives.Battery(stop.Trip.Rig) is not { } battery || read.LineIfWritten(stop.Block, StopFacts.Charger) is not { } post)
+        if (Drives.Battery(stop.Trip.Rig) is not { } battery || Post(read, stop) is not { } post)
         {
             read.NotApplicable();
             return null;
         }
 
-        var power = post.MeasureOf("power")!.Value;
         var points = Points(read, battery);
-        if (post.WordOf("kind") == "ac")
+        // Whatever lies outside the points and is charged through is marked.
+        if (!post.IsAlternating && points is [var first, ..] && (read.Get(Charge.AfterStop, stop) > points[^1].Charge || OnPlug(read, stop) < first.Charge))
         {
-            var level = ChargingCurve.Level(Math.Min(power, read.Quantity(battery, ElectricFacts.AcPower)) * Efficiency(read, stop));
+            read.StandIn(battery, ElectricFacts.ChargePoint);
+        }
+
+        return CurveAt(read, stop, battery, post);
+    });
+
+    /// <summary>The post of the <c>charger</c> line; null without one.</summary>
+    public static ChargingPost? Post(Reader read, StopSubject stop) => read.LineIfWritten(stop.Block, StopFacts.Charger) is { } line
+        ? new ChargingPost(line.MeasureOf("power")!.Value, line.WordOf("kind") == "ac", read.QuantityIfKnown(stop.Block, StopFacts.ChargerCurrent))
+        : null;
+
+    /// <summary>
+    /// What a battery takes at a post. Below the first of its points the power stays as it is there; beyond the last it falls straight to a tenth of the highest.
+    /// </summary>
+    public static ChargingCurve? CurveAt(Reader read, StopSubject stop, Block battery, ChargingPost post)
+    {
+        var points = Points(read, battery);
+        var efficiency = EfficiencyOf(read, battery, post.IsAlternating);
+        if (post.IsAlternating)
+        {
+            var level = ChargingCurve.Level(Math.Min(post.Power, read.Quantity(battery, ElectricFacts.AcPower)) * efficiency);
             return points.Length == 0 ? level : ChargingCurve.Through(points).LimitedBy(level);
         }
 
@@ -45,15 +65,15 @@ internal static class Charging
 
         // No line tells the battery's own temperature: it is taken to be as cold as the air on the way there.
         var cold = read.QuantityIfKnown(stop.Leg.Leg, LegFacts.Journey.Air) is { } air ? Drives.ColdCharging(read, battery, air) : 1;
-        var curve = ChargingCurve.Through(ToFull(read, stop, battery, points)).Scaled(cold).LimitedTo(power * Efficiency(read, stop));
-        if (read.QuantityIfKnown(stop.Block, StopFacts.ChargerCurrent) is { } current)
+        var curve = ChargingCurve.Through(WithEnd(points)).Scaled(cold).LimitedTo(post.Power * efficiency);
+        if (post.Current is { } current)
         {
             var voltage = read.Quantity(battery, ElectricFacts.BatteryVoltage);
             curve = curve.LimitedToCurrent(current, EmptyShare * voltage, FullShare * voltage);
         }
 
         return curve;
-    });
+    }
 
     /// <summary>J into the battery.</summary>
     public static Computation<StopSubject, double> Energy { get; } = new("energy charged", (read, stop) =>
@@ -74,13 +94,7 @@ internal static class Charging
             return read.NotApplicable();
         }
 
-        if (read.QuantityIfKnown(battery, ElectricFacts.ChargeEfficiency) is { } written)
-        {
-            return written;
-        }
-
-        read.StandIn(battery, ElectricFacts.ChargeEfficiency);
-        return read.LineIfWritten(stop.Block, StopFacts.Charger)?.WordOf("kind") == "ac" ? BatteryDefaults.AcChargeEfficiency : BatteryDefaults.DcChargeEfficiency;
+        return EfficiencyOf(read, battery, read.LineIfWritten(stop.Block, StopFacts.Charger)?.WordOf("kind") == "ac");
     }
 
     /// <summary>The <c>charge-point</c> lines by their charge. Of two for one charge the lower counts.</summary>
@@ -107,22 +121,23 @@ internal static class Charging
     /// <summary>A car that was flat when it rolled up to the post is charged from empty.</summary>
     private static double OnPlug(Reader read, StopSubject stop) => Math.Max(0, read.Get(Charge.AtEnd, stop.Leg));
 
-    /// <summary>
-    /// Below the first point the power stays as it is there; beyond the last it falls straight to a tenth of the highest. Whatever lies outside the points and is
-    /// charged through is marked.
-    /// </summary>
-    private static ChargePoint[] ToFull(Reader read, StopSubject stop, Block battery, ChargePoint[] points)
+    private static double EfficiencyOf(Reader read, Block battery, bool isAlternating)
     {
-        var last = points[^1];
-        if (read.Get(Charge.AfterStop, stop) > last.Charge || OnPlug(read, stop) < points[0].Charge)
+        if (read.QuantityIfKnown(battery, ElectricFacts.ChargeEfficiency) is { } written)
         {
-            read.StandIn(battery, ElectricFacts.ChargePoint);
+            return written;
         }
 
-        return WithEnd(points);
+        read.StandIn(battery, ElectricFacts.ChargeEfficiency);
+        return isAlternating ? BatteryDefaults.AcChargeEfficiency : BatteryDefaults.DcChargeEfficiency;
     }
 
-    private static ChargePoint[] WithEnd(ChargePoint[] points) => points[^1] is { Charge: < 1 } last
-        ? [.. points, new ChargePoint(1, Math.Min(last.Power, LeftAtFull * points.Max(point => point.Power)))]
-        : points;
+    private static ChargePoint[] WithEnd(ChargePoint[] points) =>
+        points[^1] is { Charge: < 1 } last ? [.. points, new ChargePoint(1, Math.Min(last.Power, LeftAtFull * points.Max(point => point.Power)))] : points;
 }
+
+/// <summary>A post to charge at.</summary>
+/// <param name="Power">By its meter, W.</param>
+/// <param name="IsAlternating">Whether it gives alternating current, which the vehicle's own charger turns.</param>
+/// <param name="Current">Its limit, A; null where nobody says one.</param>
+internal sealed record ChargingPost(double Power, bool IsAlternating, double? Current);

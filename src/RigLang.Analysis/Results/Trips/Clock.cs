@@ -1,5 +1,6 @@
 using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
+using RigLang.Mechanics;
 using RigLang.Model.Binding;
 using RigLang.Model.Facts;
 using RigLang.Quantities;
@@ -9,6 +10,8 @@ namespace RigLang.Analysis.Results.Trips;
 /// <summary>Time along a trip, in seconds since departure; as moments where the trip says when it departs.</summary>
 public static class Clock
 {
+    private const double Day = 86_400;
+
     // No trip takes a century, and the calendar has more than that left.
     private const double Longest = 100 * 365.25 * 86_400;
 
@@ -84,6 +87,22 @@ public static class Clock
         var local = moment.Date.ToDateTime(clock) - start.Date.ToDateTime(start.Clock!.Value);
         var offset = moment.Offset ?? OffsetAt(leg, onArrival: false);
         return (local - (start.Offset is { } first && offset is { } now ? now - first : TimeSpan.Zero)).TotalSeconds;
+    }
+
+    /// <summary>
+    /// Hours of every day in seconds since departure, by the clock of the place behind the leg or, with <paramref name="onArrival"/>, by the one in force on the
+    /// way; null where the trip says no departure.
+    /// </summary>
+    internal static DailyWindow? Hours(LegSubject leg, Fact hours, bool onArrival)
+    {
+        if (DepartureOf(leg.Trip) is not { Clock: { } begin } start || hours.ClockOf("from") is not { } from || hours.ClockOf("to") is not { } to)
+        {
+            return null;
+        }
+
+        var shift = start.Offset is { } first && OffsetAt(leg, onArrival) is { } now ? now - first : TimeSpan.Zero;
+        // From a clock time to the same the next day is all day.
+        return new DailyWindow((from.ToTimeSpan() - begin.ToTimeSpan() - shift).TotalSeconds, to == from ? Day : (to - from).TotalSeconds);
     }
 
     /// <summary>The moment at which a leg is over, as a table shows it: by the clock still in force on arrival; without a departure the time since it.</summary>

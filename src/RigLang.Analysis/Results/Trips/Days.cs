@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
 using RigLang.Model.Facts;
+using RigLang.Quantities;
 
 namespace RigLang.Analysis.Results.Trips;
 
@@ -20,17 +21,24 @@ public static class Days
     public static Computation<TripStudy, ImmutableArray<DayDriving>> OfTrip { get; } = new("driving by days", (read, trip) =>
     {
         read.LineIfWritten(trip.Block, TripFacts.Depart);
-        if (Clock.DepartureOf(trip) is not { Clock: { } clock } start)
+        if (Clock.DepartureOf(trip) is not { Clock: not null })
         {
             read.Need(trip.Block, TripFacts.Depart);
             return [];
         }
 
+        var legs = trip.Legs.Select(leg => (Arrival: read.Get(Clock.Arrival, leg), Time: read.Get(Clock.LegTime, leg), Leg: leg)).ToList();
+        return read.HasMissing ? [] : Split(legs.Select(leg => (Clock.At(leg.Leg, leg.Arrival - leg.Time, onArrival: true), leg.Time)));
+    });
+
+    /// <summary>Drives by calendar days; empty where one isn't known.</summary>
+    /// <param name="drives">When each is begun, and how long it takes, s.</param>
+    internal static ImmutableArray<DayDriving> Split(IEnumerable<(Moment? Leaves, double Time)> drives)
+    {
         var days = new SortedDictionary<DateOnly, double>();
-        foreach (var leg in trip.Legs)
+        foreach (var (leaves, time) in drives)
         {
-            var (arrival, time) = (read.Get(Clock.Arrival, leg), read.Get(Clock.LegTime, leg));
-            if (read.HasMissing || Clock.At(leg, arrival - time, onArrival: true) is not { Clock: { } left } departs || !(time < MostDays * Day))
+            if (leaves is not { Clock: { } left } departs || !(time < MostDays * Day))
             {
                 return [];
             }
@@ -50,5 +58,5 @@ public static class Days
         }
 
         return [.. days.Select(day => new DayDriving(day.Key, day.Value))];
-    });
+    }
 }

@@ -28,7 +28,7 @@ internal static class Driving
     private const double Slowest = 2;
 
     /// <summary>A hair less than there is, so that rounding doesn't ask an engine for more than it has.</summary>
-    private const double Spared = 1 - 1e-9;
+    internal const double Spared = 1 - 1e-9;
 
     /// <summary>As written, the track's first height, where the leg before ended, else the sea, marked. m.</summary>
     public static Computation<LegSubject, double> StartAltitude { get; } = new("altitude where the leg begins", (read, leg) =>
@@ -163,10 +163,10 @@ internal static class Driving
 
     public static Way WayOf(LegSubject leg) => new(leg.Leg, LegFacts.Journey, leg.Track);
 
-    private static double LimitOn(Reader read, LegSubject leg) => read.QuantityIfKnown(leg.Leg, LegFacts.SpeedLimit) ?? double.PositiveInfinity;
+    internal static double LimitOn(Reader read, LegSubject leg) => read.QuantityIfKnown(leg.Leg, LegFacts.SpeedLimit) ?? double.PositiveInfinity;
 
     /// <summary>The wished speed, or the highest below it that this share of the drive's force holds on this grade; NaN where none is.</summary>
-    private static double Held(RoadLoad load, RouteSegment stretch, WheelDrive? drive, double share)
+    internal static double Held(RoadLoad load, RouteSegment stretch, WheelDrive? drive, double share)
     {
         if (drive is null || !(load.Force(stretch.Speed, stretch.Density, stretch.Wind, stretch.Grade) > drive.Force(stretch.Speed) * share))
         {
