@@ -3,6 +3,7 @@ import { chooseUnits } from "./commands/chooseUnits";
 import { newRig } from "./commands/newRig";
 import { reportMissing, showInstructions } from "./commands/instructions";
 import { toggleHints } from "./commands/toggleHints";
+import { showReport } from "./report";
 import { Server } from "./server";
 import { showState } from "./statusItem";
 
@@ -25,6 +26,7 @@ export async function activate(context: ExtensionContext): Promise<void> {
     commands.registerCommand("riglang.newRig", newRig),
     commands.registerCommand("riglang.chooseUnits", chooseUnits),
     commands.registerCommand("riglang.toggleHints", toggleHints),
+    commands.registerCommand("riglang.showReport", showReport),
     commands.registerCommand("riglang.restart", () => made.restart()),
     commands.registerCommand("riglang.showLog", () => log.show()),
     commands.registerCommand("riglang.showInstructions", () => showInstructions(context)),

@@ -1,10 +1,19 @@
 import { statSync } from "node:fs";
 import { homedir } from "node:os";
 import { type Disposable, EventEmitter, type ExtensionContext, type LogOutputChannel, workspace } from "vscode";
-import { LanguageClient, type LanguageClientOptions, type ServerOptions, State } from "vscode-languageclient/node";
+import { CloseAction, ErrorAction, type ErrorHandler, LanguageClient, type LanguageClientOptions, RevealOutputChannelOn, type ServerOptions, State } from "vscode-languageclient/node";
+import { showDocument } from "./report";
+import { RestartLimit } from "./restartLimit";
 import { findServer, type ServerCommand } from "./serverLocation";
 import type { ServerState } from "./serverState";
 import { serverPath, serverSettings } from "./settings";
+
+/** Errors go to the log; what the user has to know is said once, by us. */
+class QuietClient extends LanguageClient {
+  override error(message: string, data?: unknown): void {
+    super.error(message, data, false);
+  }
+}
 
 /** The one server of this window: found, started, stopped, started anew. Whatever happens to it is told by `onState`. */
 export class Server implements Disposable {
@@ -74,7 +83,7 @@ export class Server implements Disposable {
       this.#becomeRunning(client, found);
     } catch (error) {
       this.log.error(`The server did not start: ${error instanceof Error ? error.message : String(error)}`);
-      this.#become({ kind: "missing", problem: `The server did not start: ${line}` });
+      this.#become({ kind: "missing", problem: `The server did not start (${line}).` });
     }
   }
 
@@ -98,8 +107,13 @@ export class Server implements Disposable {
       ],
       outputChannel: this.log,
       initializationOptions: serverSettings(),
+      middleware: { window: { showDocument } },
+      errorHandler: this.#errorHandler(),
+      // One message of ours says so; nothing is tried again.
+      initializationFailedHandler: () => false,
+      revealOutputChannelOn: RevealOutputChannelOn.Never,
     };
-    const made = new LanguageClient("riglang", "RigLang", server, options);
+    const made = new QuietClient("riglang", "RigLang", server, options);
     made.onDidChangeState(({ newState }) => {
       if (made !== this.#client) {
         return; // one that was stopped on purpose
@@ -112,6 +126,22 @@ export class Server implements Disposable {
       }
     });
     return made;
+  }
+
+  /** Nothing pops up: the status item says how the server is, the log says why. */
+  #errorHandler(): ErrorHandler {
+    const limit = new RestartLimit();
+    return {
+      error: (error) => {
+        this.log.warn(`The connection to the server: ${error.message}`);
+        return { action: ErrorAction.Continue, handled: true };
+      },
+      closed: () => {
+        const again = this.#state.kind !== "missing" && limit.allows(Date.now());
+        this.log.warn(again ? "The server ended by itself; it is started anew." : "The server ended by itself, and is not started again.");
+        return { action: again ? CloseAction.Restart : CloseAction.DoNotRestart, handled: true };
+      },
+    };
   }
 
   #becomeRunning(client: LanguageClient, found: ServerCommand): void {

@@ -13,7 +13,8 @@ export const unitSystem = (): UnitSystem => settings().get<UnitSystem>("unitSyst
 export const hintsShown = (): boolean => settings().get<boolean>("hints", true);
 
 /** What the server is told at the start; later it asks by itself. */
-export const serverSettings = (): { unitSystem: UnitSystem; hints: boolean } => ({ unitSystem: unitSystem(), hints: hintsShown() });
+export const serverSettings = (): Record<string, unknown> =>
+  Object.fromEntries(["unitSystem", "hints", "practice", "severity"].map((name) => [name, settings().get(name)]));
 
 /** Writes a setting where it is set by now, else for the user. */
 export async function change(name: "unitSystem" | "hints", value: unknown): Promise<void> {

@@ -92,11 +92,20 @@ test("hints behind the lines show computed values", async () => {
   await screen.picture("8-hints");
 });
 
+test("the verdict above a rig opens its report, as it looks when printed", async () => {
+  const verdict = await screen.topmost(".codelens-decoration a", "Within all");
+  await screen.picture("8-verdict");
+  await verdict.click();
+  const report = await screen.preview();
+  await report.getByText("Front axle load").first().waitFor();
+  assert.equal(await report.getByRole("heading", { level: 1 }).innerText(), "rig coast");
+  await screen.picture("8-report");
+  await screen.closeInFront();
+  await screen.drawn("wren", "trailer ");
+});
+
 test("the braces beside the language say how the server is", async () => {
-  await screen.page.locator("#status\\.languageStatus").hover();
-  const shown = screen.page.locator(".monaco-hover:visible", { hasText: "RigLang checks as you type" });
-  await shown.waitFor();
-  assert.match(await shown.innerText(), /riglang \d+\.\d+\.\d+.*packed with the extension/);
+  assert.match(await screen.serverState("RigLang checks as you type"), /riglang \d+\.\d+\.\d+.*packed with the extension/);
   await screen.picture("9-status");
 });
 

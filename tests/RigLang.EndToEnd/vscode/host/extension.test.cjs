@@ -75,7 +75,7 @@ describe("the extension", () => {
     const blocks = ["vehicle.md", "load.md"].map((name) => readFileSync(path.join(steps, name), "utf8").match(/```rig\n(.*?)```/s)[1]);
     assert.ok(readdirSync(steps).length >= blocks.length);
     // A word astray at the end, so that it shows when everything has been looked at.
-    const document = await untitled(`${blocks.join("\n")}\nastray\n`);
+    const document = await untitled(`${blocks.join("\n")}    astray\n`);
     await someError(document);
     assert.deepEqual(serious(document).map(({ range }) => document.getText(range)), ["astray"]);
     const hovers = await vscode.commands.executeCommand("vscode.executeHoverProvider", document.uri, document.positionAt(document.getText().indexOf("lake")));

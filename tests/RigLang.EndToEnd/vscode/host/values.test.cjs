@@ -1,9 +1,12 @@
 const assert = require("node:assert/strict");
 const vscode = require("vscode");
-const { ask, eventually, hoverText, noErrors, open, putBack, rangeOf, replace } = require("./support/documents.cjs");
+const { ask, eventually, findings, findingsThat, hoverText, noErrors, open, putBack, rangeOf, replace } = require("./support/documents.cjs");
 
 const whole = (document) => new vscode.Range(0, 0, document.lineCount, 0);
 const labels = (hints) => hints.map(({ label }) => (typeof label === "string" ? label : label.map(({ value }) => value).join("")));
+
+/** What stands above the rigs and trips, top to bottom. */
+const verdicts = async (document) => (await ask("vscode.executeCodeLensProvider", document, 10)).sort((a, b) => a.range.start.line - b.range.start.line);
 
 describe("computed values", () => {
   it("stand in the hover over a rig", async () => {
@@ -84,5 +87,47 @@ describe("computed values", () => {
     assert.notEqual(types.get("vehicle"), types.get("coast"));
     assert.equal(types.get(document.getText(rangeOf(document, '"1-van.rig"'))), "string");
     await putBack(document);
+  });
+
+  it("the verdict stands above each rig and trip", async () => {
+    const document = await open("people-carrier/6-rigs.rig");
+    const lenses = await verdicts(document);
+    assert.deepEqual(lenses.map(({ range }) => document.getText(range)), ["coast", "coast-full"]);
+    assert.match(lenses[0].command.title, /^Within all \d+ ratings/);
+    const trip = await open("people-carrier/trips/saddle.rig");
+    const [above] = await verdicts(trip);
+    assert.match(above.command.title, /arrives .* left/);
+    await putBack(trip, document);
+  });
+
+  it("a report is a document of its own, that follows unsaved text", async () => {
+    const document = await open("people-carrier/6-rigs.rig");
+    const [lens] = await verdicts(document);
+    const { uri, text } = await vscode.commands.executeCommand(lens.command.command, ...lens.command.arguments);
+    assert.match(text, /^# rig coast/);
+    const report = await vscode.workspace.openTextDocument(vscode.Uri.parse(uri));
+    assert.equal(report.languageId, "markdown");
+    assert.match(report.getText(), /Front axle load +\d+ kg/);
+    const before = report.getText();
+    await replace(document, "50 %", "80 %", "restoration");
+    await eventually("the report to follow", () => report.getText() !== before, vscode.workspace.onDidChangeTextDocument);
+    await vscode.commands.executeCommand("workbench.action.closeEditorsInOtherGroups");
+    await putBack(document);
+  });
+
+  it("severities are as set, by name or code", async () => {
+    const document = await open("overloaded/too-much.rig");
+    const settings = vscode.workspace.getConfiguration("riglang");
+    const severityOf = (code) => findings(document).find((one) => one.code.value === code)?.severity;
+    try {
+      await findingsThat(document, () => severityOf("RL412") === vscode.DiagnosticSeverity.Information, "a note");
+      await settings.update("severity", { "no-sway-device": "error", RL502: "off" });
+      await findingsThat(document, () => severityOf("RL412") === vscode.DiagnosticSeverity.Error && severityOf("RL502") === undefined, "what was set");
+      await settings.update("severity", undefined);
+      await findingsThat(document, () => severityOf("RL502") === vscode.DiagnosticSeverity.Warning, "what was set to be taken back");
+    } finally {
+      await settings.update("severity", undefined);
+      await putBack(document);
+    }
   });
 });

@@ -63,4 +63,23 @@ describe("writing", () => {
     await noErrors(document);
     await vscode.commands.executeCommand("workbench.action.revertAndCloseActiveEditor");
   });
+
+  it("a line of several parts shows which one is being written", async () => {
+    const van = await open("people-carrier/1-van.rig");
+    const help = await ask("vscode.executeSignatureHelpProvider", van, rangeOf(van, "84 kg", "item driver").end.translate(0, 1), " ");
+    assert.match(help.signatures[0].label, /^item /);
+    assert.ok(help.signatures[0].parameters.length > 1);
+    await putBack(van);
+  });
+
+  it("a quantity is written in another unit, its meaning kept", async () => {
+    const van = await open("people-carrier/1-van.rig");
+    const offered = await ask("vscode.executeCodeActionProvider", van, rangeOf(van, "2.94", "wheelbase"), vscode.CodeActionKind.Refactor.value, 50);
+    const feet = offered.find(({ title }) => /\b(ft|in)\b/.test(title));
+    assert.ok(feet, `offered: ${offered.map(({ title }) => title)}`);
+    assert.ok(await vscode.workspace.applyEdit(feet.edit));
+    assert.match(van.getText(), /wheelbase +[\d. ]+(ft|in)/);
+    await noErrors(van);
+    await putBack(van);
+  });
 });

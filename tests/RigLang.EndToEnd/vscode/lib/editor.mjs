@@ -28,7 +28,7 @@ const userSettings = {
   "editor.minimap.enabled": false,
   "chat.disableAIFeatures": true,
   "chat.commandCenter.enabled": false,
-  "security.workspace.trust.enabled": false,
+  "security.workspace.trust.startupPrompt": "never",
 };
 
 /** No look-ups outside. */
@@ -43,12 +43,16 @@ const noGallery = JSON.stringify({
 });
 
 export class Editor {
-  /** Starts it and comes back when it answers. */
-  static async start({ settings = {} } = {}) {
+  /**
+   * Starts it and comes back when it answers.
+   * `prepare` may change the folder before it is opened; `trusted: false` has the editor ask whether the folder is to be trusted.
+   */
+  static async start({ settings = {}, trusted = true, prepare = () => {} } = {}) {
     const editor = new Editor();
     try {
-      editor.#install(settings);
-      await editor.#serve();
+      editor.#install({ "security.workspace.trust.enabled": !trusted, ...settings });
+      prepare(editor.workspace);
+      await editor.#serve(trusted);
       return editor;
     } catch (error) {
       editor.stop();
@@ -81,11 +85,11 @@ export class Editor {
     execFileSync(process.execPath, [...this.#command(), "--install-extension", vsix], { env: this.#environment(), stdio: "pipe" });
   }
 
-  async #serve() {
+  async #serve(trusted) {
     const port = await freePort();
     this.address = `http://127.0.0.1:${port}`;
     const options = ["--auth", "none", "--bind-addr", `127.0.0.1:${port}`, "--disable-telemetry", "--disable-update-check"];
-    options.push("--disable-workspace-trust", "--disable-getting-started-override");
+    options.push("--disable-getting-started-override", ...(trusted ? ["--disable-workspace-trust"] : []));
     this.process = spawn(process.execPath, [...this.#command(), ...options], { env: this.#environment(), stdio: ["ignore", "pipe", "pipe"], detached: true });
     for (const stream of [this.process.stdout, this.process.stderr]) {
       stream.setEncoding("utf8").on("data", (text) => (this.#said += text));

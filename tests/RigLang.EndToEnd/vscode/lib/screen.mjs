@@ -107,48 +107,84 @@ export class Screen {
     );
   }
 
-  /** Puts the cursor into the text. */
+  /** Puts the cursor into the text; again when the line moved meanwhile. */
   async click(sought, behind) {
-    const { left, top, width, height } = await this.drawn(sought, behind);
-    await this.page.mouse.click(left + width / 2, top + height / 2);
+    for (;;) {
+      const { left, top, width, height } = await this.drawn(sought, behind);
+      await this.page.mouse.click(left + width / 2, top + height / 2);
+      if ((await this.drawn(sought, behind)).top === top) {
+        return;
+      }
+    }
   }
 
-  /** Rests the mouse on the text until a hover with `expected` in it is there, and gives the hover's text. */
+  /** Rests the mouse on the text until a hover with `expected` in it is there, and gives the hover's text. Moves along when the line does. */
   async hover(sought, behind, expected) {
-    const { left, top, width, height } = await this.drawn(sought, behind);
-    await this.page.mouse.move(left + width / 2, top + height / 2 + 60);
-    await this.page.mouse.move(left + width / 2, top + height / 2, { steps: 4 });
     const shown = this.page.locator(".monaco-hover:visible", { hasText: expected }).first();
-    await shown.waitFor();
-    return (await shown.innerText()).replace(/\u00a0/g, " ");
+    for (let tries = 10; ; tries--) {
+      const { left, top, width, height } = await this.drawn(sought, behind);
+      await this.page.mouse.move(left + width / 2, top + height / 2 + 60);
+      await this.page.mouse.move(left + width / 2, top + height / 2, { steps: 4 });
+      try {
+        await shown.waitFor({ timeout: patience / 10 });
+        return (await shown.innerText()).replace(/\u00a0/g, " ");
+      } catch (error) {
+        if (tries === 1) {
+          throw error;
+        }
+      }
+    }
   }
 
-  /** Rectangles of the marks of one kind ("error", "warning", "info"), left to right and top to bottom. */
-  marks(kind) {
-    return this.page.evaluate(
-      (one) =>
-        [...document.querySelectorAll(`.squiggly-${one}`)]
-          .map((mark) => mark.getBoundingClientRect())
-          .filter(({ width }) => width > 0)
-          .map(({ left, top, width, height }) => ({ left, top, width, height })),
-      kind,
-    );
-  }
-
-  /** Waits until a mark of the kind stands under the text, from its begin to its end. */
-  async marked(kind, sought, behind) {
-    const place = await this.drawn(sought, behind);
-    await this.page.waitForFunction(
-      ({ one, left, top, width, height }) =>
-        [...document.querySelectorAll(`.squiggly-${one}`)]
-          .map((mark) => mark.getBoundingClientRect())
-          .some((mark) => Math.abs(mark.left - left) < 2 && Math.abs(mark.width - width) < 2 && Math.abs(mark.top - top) < height / 2),
-      { one: kind, ...place },
-    );
+  /** Waits until a mark of the kind stands under the text, from its begin to its end. Both are looked for at once: lines move when something comes between them. */
+  async marked(kind, sought, behind = "") {
+    const isMarked = ({ source, one, place }) => {
+      const text = new Function(`return (${source})`)()(place);
+      const marks = [...document.querySelectorAll(`.squiggly-${one}`)].map((mark) => mark.getBoundingClientRect());
+      return text !== null && marks.some((mark) => Math.abs(mark.left - text.left) < 2 && Math.abs(mark.width - text.width) < 2 && Math.abs(mark.top - text.top) < text.height / 2);
+    };
+    try {
+      await this.page.waitForFunction(isMarked, { source: String(findDrawn), one: kind, place: { sought, behind } });
+    } catch (error) {
+      throw new Error(`no mark (${kind}) is under '${sought}' behind '${behind}'; the text is:\n${await this.text()}`, { cause: error });
+    }
   }
 
   async unmarked(kind) {
     await this.page.waitForFunction((one) => document.querySelectorAll(`.squiggly-${one}`).length === 0, kind);
+  }
+
+  /** What the braces beside the language say about the server, as soon as `expected` is in it. */
+  async serverState(expected) {
+    await this.page.mouse.move(0, 0);
+    await this.page.locator("#status\\.languageStatus").hover();
+    const shown = this.page.locator(".monaco-hover:visible", { hasText: expected });
+    await shown.waitFor();
+    return shown.innerText();
+  }
+
+  /** The one highest up of what fits; the order in the page is another. */
+  async topmost(selector, text) {
+    const all = this.page.locator(selector, { hasText: text });
+    await all.first().waitFor();
+    const tops = await all.evaluateAll((found) => found.map((one) => one.getBoundingClientRect().top));
+    return all.nth(tops.indexOf(Math.min(...tops)));
+  }
+
+  /** Shuts the editor in front, and waits until it is gone. */
+  async closeInFront() {
+    const tab = this.page.locator(".editor-group-container.active .tab.active");
+    const name = await tab.getAttribute("data-resource-name");
+    await tab.locator(".codicon-close").click();
+    await this.page.locator(`.tab[data-resource-name="${name}"]`).waitFor({ state: "detached" });
+  }
+
+  /** What a preview shows: a page inside a page inside the page. */
+  async preview() {
+    const outer = this.page.frameLocator("iframe.webview.ready").last();
+    const inner = outer.frameLocator("iframe#active-frame");
+    await inner.locator("body").waitFor();
+    return inner;
   }
 
   /** Types a new name over the one that stands there. */
