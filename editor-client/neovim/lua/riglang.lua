@@ -5,6 +5,9 @@ local defaults = {
   cmd = { "riglang", "lsp" },
   -- The units of computed values: "asWritten" (those of the file's author), "metric" or "us".
   unit_system = "asWritten",
+  -- The practice of rigs that name none ("common-na", "common-eu" or one of your own), and how serious findings are shown: { ["tongue-below-usual"] = "note" }.
+  practice = nil,
+  severity = nil,
   -- K shows the values under the cursor, gd goes to a name's declaration, <C-x><C-o> completes.
   keymaps = true,
   on_attach = nil,
@@ -30,14 +33,18 @@ local function on_attach(client, buffer)
   end
 end
 
+local function server_settings()
+  return { unitSystem = config.unit_system, practice = config.practice, severity = config.severity }
+end
+
 local function client_settings(root)
   return {
     name = "riglang",
     cmd = config.cmd,
     root_dir = root,
     workspace_folders = { { uri = vim.uri_from_fname(root), name = root } },
-    init_options = { unitSystem = config.unit_system },
-    settings = { riglang = { unitSystem = config.unit_system } }, -- for when the server asks
+    init_options = server_settings(),
+    settings = { riglang = server_settings() }, -- for when the server asks
     on_attach = on_attach,
   }
 end
@@ -60,12 +67,55 @@ function M.attach(buffer)
   end
 end
 
+--- The declaration that a line (from 1) stands in, as the server calls it; nil where that is nothing to report on.
+local function subject_at(line)
+  for number = line, 1, -1 do
+    local text = vim.fn.getline(number)
+    if text:match("^[^%s#]") then
+      local kind, name = text:match("^(%l+)%s+([^%s#]+)")
+      return vim.tbl_contains({ "rig", "trip", "weighing", "run" }, kind) and kind .. " " .. name or nil
+    end
+  end
+end
+
+local function show_report(text)
+  vim.cmd("botright vnew")
+  local buffer = vim.api.nvim_get_current_buf()
+  vim.api.nvim_buf_set_lines(buffer, 0, -1, true, vim.split(text, "\n"))
+  vim.bo[buffer].buftype = "nofile"
+  vim.bo[buffer].bufhidden = "wipe"
+  vim.bo[buffer].filetype = "markdown"
+  vim.bo[buffer].modifiable = false
+end
+
+--- Shows the report of a document, or of one declaration in it, in a window of its own.
+local function report(uri, subject)
+  vim.lsp.buf_request(0, "riglang/report", { textDocument = { uri = uri }, subject = subject }, function(problem, answer)
+    if problem then
+      vim.notify(problem.message, vim.log.levels.ERROR)
+    else
+      show_report(answer.text)
+    end
+  end)
+end
+
+--- Shows the report of the rig, trip, weighing or run that the cursor stands in, else of the whole file.
+function M.report()
+  report(vim.uri_from_bufnr(0), subject_at(vim.fn.line(".")))
+end
+
+-- A click on the verdict above a rig: vim.lsp.codelens.run().
+vim.lsp.commands["riglang.openReport"] = function(command)
+  report(command.arguments[1], command.arguments[2])
+end
+
 function M.setup(options)
   config = vim.tbl_extend("force", defaults, options or {})
   vim.api.nvim_create_autocmd("FileType", {
     group = vim.api.nvim_create_augroup("riglang", { clear = true }),
     pattern = "rig",
     callback = function(event)
+      vim.api.nvim_buf_create_user_command(event.buf, "RigReport", M.report, { desc = "Show the report of what the cursor stands in" })
       M.attach(event.buf)
     end,
   })

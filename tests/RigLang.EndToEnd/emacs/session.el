@@ -136,4 +136,12 @@
       (eglot-signature-eldoc-function (lambda (text &rest _) (setq told text)))
       (should (string-match-p "item" (riglang-test-eventually "a signature" (lambda () told)))))))
 
+(ert-deftest riglang-14-the-report-of-a-rig-is-shown ()
+  (with-current-buffer (find-file-noselect riglang-test-rig)
+    (riglang-test-goto "restoration" "\nrig ")
+    (riglang-report)
+    (with-current-buffer "*rig report*"
+      (should (string-prefix-p "# rig shore" (buffer-string)))
+      (should (string-match-p "Front axle load +[0-9]+ kg" (buffer-string))))))
+
 ;;; session.el ends here

@@ -201,4 +201,45 @@ check("a rename reaches the files that are open and those that aren't", function
   contains(text_of("people-carrier/trips/saddle.rig"), "shore")
 end)
 
+--- The text of the window whose first line is `heading`.
+local function window_with(heading)
+  for _, window in ipairs(vim.api.nvim_list_wins()) do
+    local lines = vim.api.nvim_buf_get_lines(vim.api.nvim_win_get_buf(window), 0, -1, false)
+    if lines[1] == heading then
+      return table.concat(lines, "\n")
+    end
+  end
+end
+
+check("the report of a rig opens beside it", function()
+  vim.api.nvim_win_set_cursor(0, { line_with("rig shore ") + 2, 0 })
+  vim.cmd("RigReport")
+  local text = eventually(function()
+    return "the report"
+  end, function()
+    return window_with("# rig shore")
+  end)
+  contains(text, "Front axle load")
+  equal("markdown", vim.bo.filetype)
+  vim.cmd("close")
+end)
+
+check("the verdict above a rig is told, and opens the report", function()
+  vim.lsp.codelens.refresh()
+  local lens = eventually(function()
+    return "a verdict"
+  end, function()
+    local _, found = next(vim.lsp.codelens.get(0))
+    return found and found.command and found
+  end)
+  contains(lens.command.title, "Within all")
+  vim.api.nvim_win_set_cursor(0, { lens.range.start.line + 1, 0 })
+  vim.lsp.codelens.run()
+  eventually(function()
+    return "the report"
+  end, function()
+    return window_with("# " .. lens.command.arguments[2])
+  end)
+end)
+
 checks.finish()
