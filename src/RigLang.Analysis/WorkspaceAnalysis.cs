@@ -2,10 +2,13 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using RigLang.Analysis.Checks;
+using RigLang.Analysis.Checks.Questions;
 using RigLang.Analysis.Checks.Runs;
 using RigLang.Analysis.Checks.Trips;
 using RigLang.Analysis.Checks.Weighings;
+using RigLang.Analysis.Solving;
 using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
 using RigLang.Model.Files;
@@ -20,20 +23,27 @@ namespace RigLang.Analysis;
 public sealed class WorkspaceAnalysis
 {
     private readonly ConcurrentDictionary<FileId, FileFindings> findings = new();
+    private readonly ConcurrentDictionary<FileId, ImmutableArray<Study>> asking = new();
     private readonly ConditionalWeakTable<object, StrongBox<ImmutableArray<Finding>>> kept;
+    private readonly bool isSolved;
+    private readonly ConditionalWeakTable<Study, Study> solutions;
     private readonly StudyShelf<RigParts, RigStudy> rigs;
     private readonly StudyShelf<WeighingParts, WeighingStudy> weighings;
     private readonly StudyShelf<TripParts, TripStudy> trips;
     private readonly StudyShelf<RunParts, RunStudy> runs;
     private readonly StudyShelf<RunSetParts, RunSetStudy> runSets;
 
+    private WorkspaceAnalysis? solved;
+
     public WorkspaceAnalysis(Workspace workspace)
         : this(workspace, null)
     {
     }
 
-    private WorkspaceAnalysis(Workspace workspace, WorkspaceAnalysis? before)
+    private WorkspaceAnalysis(Workspace workspace, WorkspaceAnalysis? before, bool isSolved = false)
     {
+        this.isSolved = isSolved;
+        solutions = before?.solutions ?? [];
         Workspace = workspace;
         kept = before?.kept ?? [];
         rigs = before?.rigs ?? new((one, other) => one.SameAs(other));
@@ -45,25 +55,29 @@ public sealed class WorkspaceAnalysis
 
     public Workspace Workspace { get; }
 
+    /// <summary>
+    /// The same state with its questions answered: where a line asks with <c>? for …</c>, the value found holds. Answers are found when a study is first asked for,
+    /// and kept with it; a study that asks nothing is the same object here and there.
+    /// </summary>
+    public WorkspaceAnalysis Solved => isSolved ? this : solved ?? Interlocked.CompareExchange(ref solved, new(Workspace, this, isSolved: true), null) ?? solved;
+
     /// <summary>The analysis of a next state.</summary>
-    public WorkspaceAnalysis With(Workspace workspace) => new(workspace, this);
+    public WorkspaceAnalysis With(Workspace workspace) => new(workspace, this, isSolved);
 
     /// <summary>The study of a rig.</summary>
     public RigStudy Rig(Declaration rig) => Rig(RigParts.Of(Workspace, rig));
 
     /// <summary>The study of a rig with other parts than it names: the load of another day.</summary>
-    public RigStudy Rig(RigParts parts) => rigs.Get(parts.Rig, parts, parts => new RigStudy(parts));
+    public RigStudy Rig(RigParts parts) => Answered(RigAsWritten(parts));
 
     /// <summary>The study of a weighing; null while its rig isn't found.</summary>
-    public WeighingStudy? Weighing(Declaration weighing) =>
-        WeighingParts.Of(Workspace, weighing) is { Rig: not null } parts ? weighings.Get(weighing, parts, parts => new WeighingStudy(parts)) : null;
+    public WeighingStudy? Weighing(Declaration weighing) => WeighingAsWritten(weighing) is { } study ? Answered(study) : null;
 
     /// <summary>The study of a trip; null while its rig isn't found.</summary>
-    public TripStudy? Trip(Declaration trip) =>
-        TripParts.Of(Workspace, trip) is { Rig: not null } parts ? trips.Get(trip, parts, parts => new TripStudy(parts, Rig(parts.Rig!))) : null;
+    public TripStudy? Trip(Declaration trip) => TripAsWritten(trip) is { } study ? Answered(study) : null;
 
     /// <summary>The study of a logged drive; null while its rig isn't found.</summary>
-    public RunStudy? Run(Declaration run) => RunParts.Of(Workspace, run) is { Rig: not null } parts ? Run(parts) : null;
+    public RunStudy? Run(Declaration run) => RunAsWritten(run) is { } study ? Answered(study) : null;
 
     /// <summary>All logged drives of a rig that its file shows, or that a run's file shows of the run's rig; null where there is none.</summary>
     public RunSetStudy? RunSet(Declaration from) => RunSetParts.Of(Workspace, from) is { } parts ? RunSet(parts) : null;
@@ -71,9 +85,46 @@ public sealed class WorkspaceAnalysis
     /// <summary>Everything to report about a file, in the order of its lines.</summary>
     public FileFindings Findings(FileId file, CancellationToken cancel = default) => findings.GetOrAdd(file, _ => Find(file, cancel));
 
+    /// <summary>Whether anything that the file declares, or parts of it, has questions that haven't been answered yet.</summary>
+    public bool HasOpenQuestions(FileId file) => OpenIn(file).Any();
+
+    /// <summary>Answers the questions of what a file declares, so that they are there when the solved analysis is asked.</summary>
+    /// <exception cref="OperationCanceledException">It was called off.</exception>
+    public void Answer(FileId file, CancellationToken cancel)
+    {
+        foreach (var study in OpenIn(file))
+        {
+            solutions.TryAdd(study, Solver.Solve(study, cancel));
+        }
+    }
+
+    private IEnumerable<Study> OpenIn(FileId file) => asking.GetOrAdd(file, id => [.. AsWritten(id).Where(study => study.Asks)]).Where(study => !solutions.TryGetValue(study, out _));
+
+    private IEnumerable<Study> AsWritten(FileId file) => (Workspace.Link(file)?.Declarations ?? []).Select(declaration => declaration.Kind switch
+    {
+        DeclarationKind.Rig => RigAsWritten(RigParts.Of(Workspace, declaration)),
+        DeclarationKind.Trip => TripAsWritten(declaration),
+        DeclarationKind.Weighing => WeighingAsWritten(declaration),
+        DeclarationKind.Run => RunAsWritten(declaration),
+        _ => (Study?)null,
+    }).OfType<Study>();
+
+    private TStudy Answered<TStudy>(TStudy study)
+        where TStudy : Study => isSolved && study.Asks ? (TStudy)solutions.GetValue(study, asked => Solver.Solve(asked)) : study;
+
+    private RigStudy RigAsWritten(RigParts parts) => rigs.Get(parts.Rig, parts, parts => new RigStudy(parts));
+
+    private WeighingStudy? WeighingAsWritten(Declaration weighing) =>
+        WeighingParts.Of(Workspace, weighing) is { Rig: not null } parts ? weighings.Get(weighing, parts, parts => new WeighingStudy(parts)) : null;
+
+    private TripStudy? TripAsWritten(Declaration trip) =>
+        TripParts.Of(Workspace, trip) is { Rig: not null } parts ? trips.Get(trip, parts, parts => new TripStudy(parts, RigAsWritten(parts.Rig!))) : null;
+
+    private RunStudy? RunAsWritten(Declaration run) => RunParts.Of(Workspace, run) is { Rig: not null } parts ? Run(parts) : null;
+
     private RunStudy Run(RunParts parts) => runs.Get(parts.Run, parts, parts => new RunStudy(parts, new RigStudy(parts.Rig!)));
 
-    private RunSetStudy RunSet(RunSetParts parts) => runSets.Get(parts.From, parts, parts => new RunSetStudy(parts, Rig(parts.Rig), [.. parts.Runs.Select(Run)]));
+    private RunSetStudy RunSet(RunSetParts parts) => runSets.Get(parts.From, parts, parts => new RunSetStudy(parts, RigAsWritten(parts.Rig), [.. parts.Runs.Select(Run)]));
 
     private FileFindings Find(FileId file, CancellationToken cancel)
     {
@@ -126,7 +177,21 @@ public sealed class WorkspaceAnalysis
             .Concat(declaration.Kind is DeclarationKind.Rig or DeclarationKind.Run && RunSetParts.ToReport(Workspace, declaration) is { } parts
                 ? Kept<RunSetCheck, RunSetStudy>(RunSet(parts), (check, set) => check.Run(set), cancel)
                 : [])
+            .Concat(QuestionsOf(declaration))
             .Concat(AnalysisChecks.Of<WorkspaceCheck>().SelectMany(check => check.Run(Workspace, declaration)));
+
+    private IEnumerable<Finding> QuestionsOf(Declaration declaration)
+    {
+        Study? study = !isSolved ? null : declaration.Kind switch
+        {
+            DeclarationKind.Rig => Rig(declaration),
+            DeclarationKind.Trip => Trip(declaration),
+            DeclarationKind.Weighing => Weighing(declaration),
+            DeclarationKind.Run => Run(declaration),
+            _ => null,
+        };
+        return study is null ? [] : study.AnswersOf(declaration.Block).SelectMany(answer => AnalysisChecks.Of<QuestionCheck>().SelectMany(check => check.Run(study, answer)));
+    }
 
     private ImmutableArray<Finding> Kept<TCheck, TSubject>(TSubject subject, Func<TCheck, TSubject, IEnumerable<Finding>> run, CancellationToken cancel)
         where TCheck : Check

@@ -25,7 +25,7 @@ public sealed class ComparedState
     {
         this.source = source;
         this.root = root;
-        Analysis = new WorkspaceAnalysis(new Workspace(source, root));
+        Analysis = new WorkspaceAnalysis(new Workspace(source, root)).Solved;
         Asked = [.. files];
         Files = [.. WithUsed(Analysis.Workspace, Asked)];
         byName = Files.ToImmutableDictionary(file => alias?.Invoke(file) ?? FilePaths.Relative(file, root));

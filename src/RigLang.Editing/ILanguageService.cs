@@ -12,6 +12,12 @@ public interface ILanguageService
 {
     ImmutableArray<EditorFinding> Findings(FileId file, CancellationToken cancel);
 
+    /// <summary>The findings that are there without solving anything; the same as <see cref="Findings"/> unless <see cref="HasOpenQuestions"/>.</summary>
+    ImmutableArray<EditorFinding> FindingsAtOnce(FileId file, CancellationToken cancel) => Findings(file, cancel);
+
+    /// <summary>Whether something that the file declares asks for values which haven't been found yet in this state.</summary>
+    bool HasOpenQuestions(FileId file) => false;
+
     HoverCard? Hover(FileId file, LinePosition position, CancellationToken cancel);
 
     ImmutableArray<CompletionEntry> Complete(FileId file, LinePosition position, CancellationToken cancel);

@@ -33,6 +33,10 @@ public sealed class LanguageService : ILanguageService
 
     public ImmutableArray<EditorFinding> Findings(FileId file, CancellationToken cancel) => FindingReport.Of(state, file, cancel);
 
+    public ImmutableArray<EditorFinding> FindingsAtOnce(FileId file, CancellationToken cancel) => FindingReport.AtOnce(state, file, cancel);
+
+    public bool HasOpenQuestions(FileId file) => state.IsWatched(file) && state.AsWritten.HasOpenQuestions(file);
+
     public HoverCard? Hover(FileId file, LinePosition position, CancellationToken cancel) =>
         Spot.At(state, file, position) is { } spot ? HoverBuilder.At(spot, cancel) : null;
 

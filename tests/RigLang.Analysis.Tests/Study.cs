@@ -29,7 +29,7 @@ internal static class Study
         return analysis.Weighing(analysis.Workspace.Find(File, DeclarationKind.Weighing, name)!)!;
     }
 
-    public static ImmutableArray<Finding> Findings(string text) => Of(text).Findings(File).Remaining;
+    public static ImmutableArray<Finding> Findings(string text) => Of(text).Solved.Findings(File).Remaining;
 
     public static IEnumerable<string> Slugs(string text) => Findings(text).Select(finding => finding.Check.Slug);
 

@@ -1,7 +1,7 @@
 using BenchmarkDotNet.Running;
 using RigLang.Benchmarks;
 
-// `keystrokes` and `results` print the tables of docs/performance.md in a minute; anything else goes to BenchmarkDotNet (`--filter '*'` for all).
+// `keystrokes`, `results` and `questions` print the tables of docs/performance.md in a minute; anything else goes to BenchmarkDotNet (`--filter '*'` for all).
 if (args is ["keystrokes"])
 {
     KeystrokeTable.Print(Console.Out);
@@ -11,6 +11,12 @@ if (args is ["keystrokes"])
 if (args is ["results"])
 {
     ResultTable.Print(Console.Out);
+    return 0;
+}
+
+if (args is ["questions"])
+{
+    QuestionTable.Print(Console.Out);
     return 0;
 }
 

@@ -22,6 +22,48 @@ public class PublisherTests
     }
 
     [Fact]
+    public async Task Findings_come_first_and_again_once_questions_are_answered()
+    {
+        await using var server = await RunningServer.StartAsync();
+        server.Workspace.Answers.AtOnce = _ => [];
+
+        await server.OpenAsync(A, "bad ?", version: 3);
+
+        Said(await server.NextSetAsync()).Should().Be("a.rig v3: 0");
+        Said(await server.NextSetAsync()).Should().Be("a.rig v3: 1");
+    }
+
+    [Fact]
+    public async Task Answering_is_dropped_when_the_text_changes()
+    {
+        await using var server = await RunningServer.StartAsync();
+        var find = server.Workspace.Answers.Findings;
+        var begun = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+        var dropped = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+        server.Workspace.Answers.AtOnce = _ => [];
+        server.Workspace.Answers.Findings = (file, text, cancel) =>
+        {
+            if (text.Contains('?', StringComparison.Ordinal))
+            {
+                begun.TrySetResult();
+                cancel.WaitHandle.WaitOne(TooLong);
+                dropped.TrySetResult();
+                cancel.ThrowIfCancellationRequested();
+            }
+
+            return find(file, text, cancel);
+        };
+
+        await server.OpenAsync(A, "bad ?", version: 1);
+        Said(await server.NextSetAsync()).Should().Be("a.rig v1: 0");
+        await begun.Task.WaitAsync(TooLong);
+        await server.ReplaceAsync(A, "bad", version: 2);
+
+        await dropped.Task.WaitAsync(TooLong);
+        Said(await server.NextSetAsync()).Should().Be("a.rig v2: 1");
+    }
+
+    [Fact]
     public async Task The_file_just_edited_gets_its_set_even_when_nothing_changed()
     {
         await using var server = await RunningServer.StartAsync();

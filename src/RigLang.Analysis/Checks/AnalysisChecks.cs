@@ -7,6 +7,7 @@ using RigLang.Analysis.Checks.Handling;
 using RigLang.Analysis.Checks.Hitch;
 using RigLang.Analysis.Checks.Law;
 using RigLang.Analysis.Checks.Loading;
+using RigLang.Analysis.Checks.Questions;
 using RigLang.Analysis.Checks.Ratings;
 using RigLang.Analysis.Checks.Runs;
 using RigLang.Analysis.Checks.Trips;
@@ -25,6 +26,7 @@ public static class AnalysisChecks
     [
         new UnknownReference(),
         .. ExpectationChecks.All,
+        .. QuestionChecks.All,
         .. RatingChecks.All,
         .. LoadingChecks.All,
         .. HitchChecks.All,

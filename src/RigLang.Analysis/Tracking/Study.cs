@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using RigLang.Analysis.Solving;
 using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
 
@@ -15,6 +17,7 @@ public abstract class Study
 
     private readonly Dictionary<(Computation, ISubject), Node?> nodes = [];
     private readonly Lock gate = new();
+    private StrongBox<bool>? asks;
     private readonly Lazy<ImmutableArray<ISubject>> subjects;
     private readonly Lazy<Dictionary<ISubject, int>> places;
 
@@ -43,6 +46,15 @@ public abstract class Study
     /// <summary>How many computations were carried out in this study itself; what it shares with the one that it varies isn't counted.</summary>
     public int CarriedOut { get; private set; }
 
+    /// <summary>What came of the questions of the files, in a study that was solved; their values hold in it.</summary>
+    public ImmutableArray<Answer> Answers { get; internal set; } = [];
+
+    /// <summary>Answers to the questions that stand in a declaration itself; of a rig, those of its parts too, which each rig answers for itself.</summary>
+    public IEnumerable<Answer> AnswersOf(Block declaration) => this is Studies.RigStudy ? Answers : Answers.Where(answer => ReferenceEquals(answer.Unknown.Root, declaration));
+
+    /// <summary>Whether a line of its files asks for a value with a goal.</summary>
+    internal bool Asks => (asks ??= new StrongBox<bool>(Outward.Of(this).Any(place => Unknown.In(place.Block).Any()))).Value;
+
     internal Study? Original { get; }
 
     /// <summary>The values that hold here in place of the files'; null for a study of the files as they are.</summary>
@@ -62,6 +74,12 @@ public abstract class Study
 
         return Inner.Select(inner => inner.Here(subject)).FirstOrDefault(found => found is not null);
     }
+
+    /// <summary>The line of a block with the values that hold here: where it asks for one with a question mark, what was found.</summary>
+    public Fact? Line(Block block, FactDeclaration fact) => block.Find(fact) is { } line ? Variation?.Replaced(line) ?? line : null;
+
+    /// <summary>One look at a fact, which nothing rests on.</summary>
+    internal T Probe<T>(Func<Reader, T> look) => look(new Reader(this));
 
     /// <summary>In an order that rests on the files alone, so that those of a variation are paired with those of its original.</summary>
     private protected abstract IEnumerable<ISubject> ListSubjects();

@@ -41,6 +41,9 @@ public sealed class Variation
 
     public static Variation Of(IEnumerable<KeyValuePair<FactRef, double>> changes) => new(changes, ReadOrigin.Varied, null);
 
+    /// <summary>Answers to questions: no line says these, they were found.</summary>
+    internal static Variation Solved(IEnumerable<KeyValuePair<FactRef, double>> answers) => new(answers, ReadOrigin.Solved, null);
+
     /// <summary>The facts with their values here.</summary>
     public IEnumerable<KeyValuePair<FactRef, double>> Facts => changes.Select(pair => new KeyValuePair<FactRef, double>(pair.Key, pair.Value.Value));
 

@@ -22,7 +22,7 @@ public sealed record CheckRun(WorkspaceAnalysis Analysis, ImmutableArray<Checked
     /// <summary>Checks beside each other; a file that others use is read once.</summary>
     public static CheckRun Of(RigInputs inputs, IFileSource source, Func<FileId, string> shown, CancellationToken cancel)
     {
-        var analysis = new WorkspaceAnalysis(inputs.OpenWorkspace(source));
+        var analysis = new WorkspaceAnalysis(inputs.OpenWorkspace(source)).Solved;
         var files = new CheckedFile[inputs.Files.Length];
         Parallel.For(0, files.Length, new ParallelOptions { CancellationToken = cancel }, index =>
         {

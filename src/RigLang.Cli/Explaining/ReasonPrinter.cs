@@ -60,6 +60,7 @@ internal sealed class ReasonPrinter(Printout print, Func<FileId, string> shown)
     {
         ReasonSort.Result => "= ",
         ReasonSort.Estimated => "estimated: ",
+        ReasonSort.Solved => "solved: ",
         _ => "",
     };
 }

@@ -10,7 +10,23 @@ namespace RigLang.Cli.Showing;
 internal sealed record ShowDocument(string Format, int Version, string Riglang, ImmutableArray<SubjectJson> Subjects);
 
 /// <summary>A rig, trip or weighing.</summary>
-internal sealed record SubjectJson(string Kind, string Name, string? Title, PlaceJson Place, ImmutableArray<LimitJson> Limits, ImmutableArray<ResultJson> Results);
+internal sealed record SubjectJson(string Kind, string Name, string? Title, PlaceJson Place, ImmutableArray<LimitJson> Limits, ImmutableArray<ResultJson> Results)
+{
+    /// <summary>What came of the lines that ask for a value; absent where none does.</summary>
+    public ImmutableArray<AnswerJson>? Answers { get; init; }
+}
+
+/// <summary>A line that asks for a value with <c>?</c> and a goal, and what was found.</summary>
+/// <param name="Fact">What is asked for, <c>trip.leg.speed</c>.</param>
+/// <param name="Place">The question.</param>
+/// <param name="Wish">What shall come of it, as written: <c>energy-left = 30 %</c>.</param>
+/// <param name="Of">Whose result is wished for.</param>
+/// <param name="Outcome"><c>found</c>, <c>out-of-reach</c>, <c>no-effect</c>, <c>not-computed</c> or <c>refused</c>.</param>
+/// <param name="Value">SI; the value found, or the one that comes nearest.</param>
+/// <param name="Others">SI; other values that meet the wish.</param>
+/// <param name="Reached">SI; the result with the value.</param>
+/// <param name="Words">In words.</param>
+internal sealed record AnswerJson(string Fact, PlaceJson? Place, string Wish, string? Of, string Outcome, double? Value, ImmutableArray<double> Others, double? Reached, string Words);
 
 /// <summary>A limit with what is on it; <c>room</c> and <c>use</c> are absent where load or limit is unknown.</summary>
 /// <param name="Title">What is limited, in words.</param>

@@ -1,5 +1,6 @@
 using RigLang.Analysis.Results;
 using RigLang.Analysis.Results.Ratings;
+using RigLang.Analysis.Solving;
 using RigLang.Analysis.Tracking;
 using RigLang.Editing.Reasons;
 using RigLang.Cli.Json;
@@ -24,7 +25,28 @@ internal sealed class ShowJson(Workspace workspace, Func<FileId, string> shown)
         [
             .. subject.Parts.SelectMany(part => Catalogue.Results.Select(result => (Result: result, Node: result.Compute(part))))
                 .Where(pair => pair.Node is { Applies: true }).Select(pair => Of(pair.Result, pair.Node!, units)),
-        ]);
+        ])
+    {
+        Answers = subject.Asked.Answers is { IsEmpty: false } answers ? [.. answers.Select(Of)] : null,
+    };
+
+    private AnswerJson Of(Answer answer) => new(
+        answer.Unknown.Line.Declaration.FullName,
+        PlaceJson.Of(workspace, shown, answer.Unknown.Place),
+        answer.Unknown.Wish,
+        answer.Subject?.Title,
+        answer.Sort switch
+        {
+            AnswerSort.Found => "found",
+            AnswerSort.OutOfReach => "out-of-reach",
+            AnswerSort.NoEffect => "no-effect",
+            AnswerSort.NotComputed => "not-computed",
+            _ => "refused",
+        },
+        Finite(answer.Value),
+        answer.Others,
+        Finite(answer.Reached),
+        AnswerSection.Words(answer));
 
     private static LimitJson Of(RatingLine line) => new(
         line.Rating.Title,

@@ -15,6 +15,9 @@ public abstract record Subject(Declaration Declaration)
     /// <summary>Whose results there are: the subject itself, then its axles, legs, readings.</summary>
     public abstract IEnumerable<ISubject> Parts { get; }
 
+    /// <summary>What gives them, its questions answered.</summary>
+    public Study Asked => Parts.First().Study;
+
     /// <summary>In which units its results are shown.</summary>
     public UnitChoice Units(UnitHabit habit = UnitHabit.AsWritten) => SubjectUnits.Of(Parts.First(), habit);
 

@@ -26,7 +26,7 @@ internal sealed record SubjectLookup(Workspace Workspace, ImmutableArray<Subject
             return null;
         }
 
-        var analysis = new WorkspaceAnalysis(inputs.OpenWorkspace(source));
+        var analysis = new WorkspaceAnalysis(inputs.OpenWorkspace(source)).Solved;
         var search = SubjectSearch.Find(query, analysis, inputs.Files, Shown);
         foreach (var line in search.Trouble)
         {

@@ -28,6 +28,8 @@ internal static class SubjectPrinter
             ShownRun run => [ResultRows.Of("The drive against the model", RunResults.Set.All, run.Study, units), .. RunSetSheet.Sections(run.Runs, units)],
             _ => [],
         };
+        // Apart from the results, so that its words don't push them out of line.
+        Sheet.Print(print, [AnswerSection.Of(subject.Asked)]);
         Sheet.Print(print, sections);
         // Apart from the results, so that its words don't push them out of line.
         Sheet.Print(print, [EstimateSection.Of(subject, units)]);

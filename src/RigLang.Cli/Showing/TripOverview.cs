@@ -1,5 +1,6 @@
 using RigLang.Analysis.Results;
 using RigLang.Analysis.Results.Trips;
+using RigLang.Analysis.Solving;
 using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
 using RigLang.Editing.Reasons;
@@ -55,6 +56,11 @@ internal sealed class TripOverview
 
         table.Print(print);
         PrintWhole(print);
+        foreach (var answer in trip.AnswersOf(trip.Block))
+        {
+            print.Wrapped(4, "  ", AnswerSection.Name(answer.Unknown), answer.IsFound ? $" is {Cells.Tied(AnswerWords.Value(answer.Unknown, answer.Value))}, " : ": ", AnswerSection.Words(answer));
+        }
+
         foreach (var row in TripTable.Of(trip).Where(row => row.IsPowerShort))
         {
             print.Wrapped(4, $"  {row.Leg.PlaceName}: the speed wished isn't held everywhere, the drive hasn't the power");

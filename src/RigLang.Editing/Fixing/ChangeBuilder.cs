@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RigLang.Editing.Answering;
 using RigLang.Editing.Locating;
 using RigLang.Editing.Reporting;
 using RigLang.Editing.Workspaces;
@@ -7,7 +8,7 @@ using RigLang.Model.Files;
 namespace RigLang.Editing.Fixing;
 
 /// <summary>
-/// Changes offered for a stretch of a file, in this order: what cures its findings, here and wherever the file has the like; what accepts them; other ways to
+/// Changes offered for a stretch of a file, in this order: what cures its findings, here and wherever the file has the like; what accepts them; what was found for a question; other ways to
 /// write what stands there; what can be drawn out of it.
 /// </summary>
 internal static class ChangeBuilder
@@ -26,7 +27,7 @@ internal static class ChangeBuilder
         [
             .. Cures.Of(here, all),
             .. Accepting.Of(found, range, here),
-            .. spot is null ? [] : Rewriting.At(spot).Concat(EstimateWriting.At(spot)).Concat(LoadExtracting.At(spot, range)),
+            .. spot is null ? [] : AnswerFixes.At(spot).Concat(Rewriting.At(spot)).Concat(EstimateWriting.At(spot)).Concat(LoadExtracting.At(spot, range)),
             .. Cures.OfFile(all),
         ];
     }

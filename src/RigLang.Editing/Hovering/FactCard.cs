@@ -5,6 +5,7 @@ using RigLang.Model.Declaring;
 using RigLang.Model.Linking;
 using RigLang.Quantities;
 using RigLang.Syntax;
+using RigLang.Syntax.Tree;
 
 namespace RigLang.Editing.Hovering;
 
@@ -18,7 +19,7 @@ internal static class FactCard
         card.Paragraph(owner.Length > 0 ? $"**{spot.Fact!.Title}** of {owner}" : $"**{declared.Keyword}**");
         if (spot.Fact is { } line)
         {
-            card.Paragraph(ValueOf(line)).Paragraph(line.Query is null ? "" : StandIns.For(spot, declared)).Paragraph(InPlaceOf(spot, line));
+            card.Paragraph(ValueOf(line)).Paragraph(line.Query is { Query.Goal: QueryGoal.None } ? StandIns.For(spot, declared) : "").Paragraph(InPlaceOf(spot, line));
         }
 
         return Describe(card, declared);
@@ -32,7 +33,8 @@ internal static class FactCard
         var measures = line.Values.Values.OfType<MeasureValue>().OrderBy(value => value.Span.Start).Select(value => Both(value.Measure)).ToList();
         return measures.Count > 0 ? string.Join(", ", measures)
             : line.Value is AbsentValue ? "none: known to be absent"
-            : line.Query is not null ? "asked and not known"
+            : line.Query is { Query.Goal: QueryGoal.None } ? "asked and not known"
+            : line.Query is not null ? $"asked for with {BlockWords.Wish(line)}"
             : "";
     }
 

@@ -44,6 +44,7 @@ internal static class ResultLines
         {
             (ReadOrigin.Practice, { } line) => $"{read.Fact.Keyword}: {Computed(read, units)}, assumed by the practice ({PlaceMap.Words(workspace, line.Place, seenFrom)})",
             (ReadOrigin.Written or ReadOrigin.Varied, { } line) => $"{name}: {BlockWords.Value(read, units)} ({PlaceMap.Words(workspace, line.Place, seenFrom)})",
+            (ReadOrigin.Solved, { } line) => $"{name}: {BlockWords.Found(read, units)}, found for {BlockWords.Wish(line)} ({PlaceMap.Words(workspace, line.Place, seenFrom)})",
             (ReadOrigin.Written or ReadOrigin.Varied, null) => $"{name}: {BlockWords.Value(read, units)}",
             _ => $"{name}: not known",
         };

@@ -4,8 +4,10 @@ using RigLang.Analysis.Results.Ratings;
 using RigLang.Analysis.Results.Rigs;
 using RigLang.Analysis.Results.Trips;
 using RigLang.Analysis.Results.Weighings;
+using RigLang.Analysis.Solving;
 using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
+using RigLang.Editing.Answering;
 using RigLang.Editing.Hovering;
 using RigLang.Editing.Locating;
 using RigLang.Editing.Reasons;
@@ -57,6 +59,7 @@ internal sealed class NoteBuilder
         }
 
         current = declaration.Own.Syntax;
+        AddAnswers(declaration);
         switch (declaration.Kind)
         {
             case DeclarationKind.Rig:
@@ -70,6 +73,25 @@ internal sealed class NoteBuilder
                 break;
         }
     }
+
+    /// <summary>What was found for a question stands behind it; of a part, for each of the rigs that differ.</summary>
+    private void AddAnswers(Declaration declaration)
+    {
+        foreach (var line in AnswersAt.Of(view, declaration).GroupBy(pair => pair.Answer.Unknown.Line, ReferenceEqualityComparer.Instance as IEqualityComparer<Fact>))
+        {
+            var labels = line.Select(pair => (pair.Study, pair.Answer, Label: Label(pair.Answer))).Where(pair => pair.Label.Length > 0).ToList();
+            var isOne = labels.Select(pair => pair.Label).Distinct().Count() == 1;
+            var label = isOne ? labels[0].Label : string.Join(", ", labels.Select(pair => $"{pair.Study.Subjects[0].Title}: {pair.Label}"));
+            Add(line.Key, label, () => new CardText().Bullets(labels.Select(pair => $"{pair.Study.Subjects[0].Title}: {pair.Label} ({pair.Answer.Unknown.Wish})")));
+        }
+    }
+
+    private static string Label(Answer answer) => answer.Sort switch
+    {
+        AnswerSort.Found => $"is {AnswerWords.Value(answer.Unknown, answer.Value)}{(answer.Others.IsEmpty ? "" : $", or {AnswerWords.Value(answer.Unknown, answer.Others[0])}")}",
+        AnswerSort.OutOfReach => $"out of reach: {AnswerWords.Result(answer, answer.Reached)} at best",
+        _ => "",
+    };
 
     private void AddRig(Declaration declaration, RigStudy rig)
     {

@@ -25,6 +25,18 @@ public static class BlockWords
         return isReplaced && read.Line?.Value is not AbsentValue ? units.Write(read.Value, read.Fact.Kind!) : read.Line is { } line ? Value(line) : "";
     }
 
+    /// <summary>What was found for a question, in the unit of the range that it names.</summary>
+    public static string Found(FactRead read, UnitChoice units)
+    {
+        var asked = read.Line?.Values.FirstOrDefault(pair => pair.Value is QueryValue);
+        var fact = asked is { Key: { } role } && read.Line is { } line ? read.Fact.Repeats ? FactRef.Of(read.Block, line, role) : FactRef.Of(read.Block, read.Fact, role) : null;
+        var value = double.IsNaN(read.Value) && read.Held is { } held && fact is not null ? held.MeasureOf(fact.Role)?.Value ?? double.NaN : read.Value;
+        return fact?.Kind is { } kind && !double.IsNaN(value) ? units.Write(value, kind) : "";
+    }
+
+    /// <summary>The question of a line: "`? for energy-left = 30 %`".</summary>
+    public static string Wish(Fact line) => line.Values.Values.OfType<QueryValue>().FirstOrDefault() is { } query ? $"`{(line.Place with { Span = query.Span }).Text}`" : "`?`";
+
     /// <summary>The line behind its keyword, as written, with one blank between its words.</summary>
     public static string Text(Fact line) => string.Join(' ', line.Place.Text[line.Declaration.Keyword.Length..].Split([' ', '\t'], StringSplitOptions.RemoveEmptyEntries));
 

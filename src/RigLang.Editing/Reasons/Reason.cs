@@ -46,6 +46,9 @@ public enum ReasonSort
     /// <summary>A line of a file.</summary>
     Written,
 
+    /// <summary>Found for a line that asks with <c>?</c> and a goal.</summary>
+    Solved,
+
     /// <summary>What no line means by the language's own rule.</summary>
     Default,
 

@@ -63,6 +63,7 @@ public sealed class ReasonTree
         return read.Origin switch
         {
             ReadOrigin.Written or ReadOrigin.Varied => Make(read.Line?.Title ?? read.Fact.Keyword, BlockWords.Value(read, units), ReasonSort.Written, ""),
+            ReadOrigin.Solved => Make(read.Line?.Title ?? read.Fact.Keyword, BlockWords.Found(read, units), ReasonSort.Solved, read.Line is { } asked ? $"found for {BlockWords.Wish(asked)}" : "found"),
             ReadOrigin.Practice => Make(read.Fact.Keyword, computed, ReasonSort.Assumed, "assumed by the practice"),
             ReadOrigin.Default => Make(read.Fact.Keyword, computed, ReasonSort.Default, "what no line means"),
             ReadOrigin.Estimate => Make(read.Fact.Keyword, computed, ReasonSort.Estimated, read.Fact.Else),

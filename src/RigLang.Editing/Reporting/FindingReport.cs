@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RigLang.Analysis;
 using RigLang.Editing.Locating;
 using RigLang.Editing.Workspaces;
 using RigLang.Model.Binding;
@@ -10,7 +11,18 @@ namespace RigLang.Editing.Reporting;
 /// <summary>The findings of a file with their places as the file stands now.</summary>
 internal static class FindingReport
 {
+    /// <summary>With what the answers to its questions show.</summary>
     public static ImmutableArray<EditorFinding> Of(EditorState state, FileId file, CancellationToken cancel)
+    {
+        state.AsWritten.Answer(file, cancel);
+        return Of(state, state.Analysis, file, cancel);
+    }
+
+    /// <summary>Those that don't wait for answers: where questions are still open, their facts count as not known.</summary>
+    public static ImmutableArray<EditorFinding> AtOnce(EditorState state, FileId file, CancellationToken cancel) =>
+        Of(state, state.AsWritten.HasOpenQuestions(file) ? state.AsWritten : state.Analysis, file, cancel);
+
+    private static ImmutableArray<EditorFinding> Of(EditorState state, WorkspaceAnalysis analysis, FileId file, CancellationToken cancel)
     {
         state.Noted(file);
         if (!state.IsWatched(file))
@@ -19,7 +31,7 @@ internal static class FindingReport
         }
 
         var findings = ImmutableArray.CreateBuilder<EditorFinding>();
-        foreach (var finding in state.Analysis.Findings(file, cancel).Remaining)
+        foreach (var finding in analysis.Findings(file, cancel).Remaining)
         {
             if (Convert(state, finding, file) is { } converted)
             {

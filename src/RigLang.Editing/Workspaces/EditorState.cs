@@ -12,7 +12,11 @@ internal sealed class EditorState(WorkspaceAnalysis analysis, FolderFiles folder
 {
     private RigIndex? rigs;
 
-    public WorkspaceAnalysis Analysis { get; } = analysis;
+    /// <summary>With its questions answered; they are when something asks for what rests on them.</summary>
+    public WorkspaceAnalysis Analysis => AsWritten.Solved;
+
+    /// <summary>Without waiting for answers.</summary>
+    public WorkspaceAnalysis AsWritten { get; } = analysis;
 
     public FolderFiles Folders { get; } = folders;
 
@@ -21,7 +25,7 @@ internal sealed class EditorState(WorkspaceAnalysis analysis, FolderFiles folder
     /// <summary>As the person wants to see findings of some checks, by slug or code; null for not at all.</summary>
     public ImmutableDictionary<string, Severity?> Severities { get; } = severities;
 
-    public Workspace Workspace => Analysis.Workspace;
+    public Workspace Workspace => AsWritten.Workspace;
 
     public RigIndex Rigs => rigs ??= new RigIndex(this);
 

@@ -25,6 +25,7 @@ internal sealed class Publisher : IAsyncDisposable
     private readonly Task _loop;
 
     private CancellationTokenSource _pass = new();
+    private readonly HashSet<FileId> _open = [];
     private Snapshot? _newest;
     private bool _refresh;
     private bool _reportsStale;
@@ -101,6 +102,7 @@ internal sealed class Publisher : IAsyncDisposable
             if (snapshot is not null)
             {
                 await PassAsync(snapshot, pass).ConfigureAwait(false);
+                await AnswerAsync(snapshot, pass).ConfigureAwait(false);
             }
 
             Refresh(pass);
@@ -117,7 +119,8 @@ internal sealed class Publisher : IAsyncDisposable
             Diagnostic[]? set;
             try
             {
-                set = _session.Diagnostics.Translate(snapshot.Service.Findings(file, pass), file, snapshot.Documents);
+                set = _session.Diagnostics.Translate(snapshot.Service.FindingsAtOnce(file, pass), file, snapshot.Documents);
+                Leave(file, snapshot.Service.HasOpenQuestions(file));
             }
             catch (OperationCanceledException) when (pass.IsCancellationRequested)
             {
@@ -136,6 +139,59 @@ internal sealed class Publisher : IAsyncDisposable
         }
     }
 
+    /// <summary>Once everything is said that is there at once, questions are answered, and what their answers show is said.</summary>
+    private async Task AnswerAsync(Snapshot snapshot, CancellationToken pass)
+    {
+        while (NextOpen(pass) is { } file && !_end.IsCancellationRequested)
+        {
+            Diagnostic[]? set;
+            try
+            {
+                set = _session.Diagnostics.Translate(snapshot.Service.Findings(file, pass), file, snapshot.Documents);
+            }
+            catch (OperationCanceledException) when (pass.IsCancellationRequested)
+            {
+                return;
+            }
+            catch (Exception failure)
+            {
+                _session.Log.Failure($"answering the questions of {file.Name}", failure);
+                set = null;
+            }
+
+            Leave(file, false);
+            foreach (var message in Settle(file, set, snapshot, pass))
+            {
+                await _session.Client.PublishAsync(message).ConfigureAwait(false);
+            }
+        }
+    }
+
+    /// <summary>Whether the file's questions are still to be answered.</summary>
+    private void Leave(FileId file, bool isOpen)
+    {
+        lock (_lock)
+        {
+            if (isOpen)
+            {
+                _open.Add(file);
+            }
+            else
+            {
+                _open.Remove(file);
+            }
+        }
+    }
+
+    /// <summary>Not while a set is pending: a write that came between has the word first.</summary>
+    private FileId? NextOpen(CancellationToken pass)
+    {
+        lock (_lock)
+        {
+            return pass.IsCancellationRequested || _pending.First is not null || _open.Count == 0 ? null : _open.First();
+        }
+    }
+
     private int Pending()
     {
         lock (_lock)
@@ -150,6 +206,7 @@ internal sealed class Publisher : IAsyncDisposable
         {
             if (_session.IsPulled)
             {
+                _open.Clear();
                 _pending.Clear();
             }
 

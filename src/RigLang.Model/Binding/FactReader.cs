@@ -99,6 +99,11 @@ internal static class FactReader
     /// <summary>A value that can't be is taken away again, so that no result rests on it; one that is merely unlikely stays.</summary>
     private static void Judge(FactDeclaration fact, Place line, ImmutableDictionary<string, SlotValue>.Builder values, List<Finding> findings)
     {
+        foreach (var written in values.Values.OfType<MeasureValue>().Where(written => HalfWidthOverValue.Applies(fact, written.Measure)))
+        {
+            findings.Add(HalfWidthOverValue.Report(line with { Span = written.Span }, fact, written.Measure));
+        }
+
         if (!values.TryGetValue(Signature.ValueRole, out var value) || value is not MeasureValue { Measure: var measure })
         {
             return;

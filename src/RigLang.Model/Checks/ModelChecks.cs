@@ -16,6 +16,6 @@ public static class ModelChecks
         LinesUnderFact.Declaration, NothingOpen.Declaration, EditionUnknown.Declaration,
         UnitMissing.Declaration, UnitUnknown.Declaration, UnitAmbiguous.Declaration, UnitOfSomethingElse.Declaration, MassOrForce.Declaration,
         UnitSpeltOtherwise.Declaration, UnitNotWanted.Declaration, NumberWithoutValue.Declaration, SumUnclear.Declaration, WrittenUnusually.Declaration,
-        MomentUnreadable.Declaration, MustBePositive.Declaration, MagnitudeUnlikely.Declaration, RatioAboveRange.Declaration,
+        MomentUnreadable.Declaration, MustBePositive.Declaration, MagnitudeUnlikely.Declaration, RatioAboveRange.Declaration, HalfWidthOverValue.Declaration,
     ];
 }

@@ -41,7 +41,7 @@ public sealed class CheckExamplesTests
         AnalysisChecks.Declarations.Should().OnlyContain(check => Enum.IsDefined(check.Family));
     }
 
-    private static ImmutableArray<Finding> Found(CheckDeclaration check, string text) => Study.Of(text, [.. check.Beside]).Findings(Study.File).Remaining;
+    private static ImmutableArray<Finding> Found(CheckDeclaration check, string text) => Study.Of(text, [.. check.Beside]).Solved.Findings(Study.File).Remaining;
 
     private static CheckDeclaration Check(string code) => AnalysisChecks.Find(code)!;
 }

@@ -13,6 +13,9 @@ internal sealed class FakeAnswers
 
     public Func<FileId, string, CancellationToken, ImmutableArray<EditorFinding>> Findings { get; set; } = BadLines;
 
+    /// <summary>What is said before questions are answered; null where nothing asks.</summary>
+    public Func<string, ImmutableArray<EditorFinding>>? AtOnce { get; set; }
+
     public Func<string, LinePosition, CancellationToken, HoverCard?> Hover { get; set; } = (_, _, _) => null;
 
     public ImmutableArray<CompletionEntry> Completions { get; set; } = [];

@@ -11,6 +11,11 @@ internal sealed class FakeService(ImmutableDictionary<FileId, string> texts, Fak
     public ImmutableArray<EditorFinding> Findings(FileId file, CancellationToken cancel) =>
         texts.TryGetValue(file, out var text) ? answers.Findings(file, text, cancel) : [];
 
+    public ImmutableArray<EditorFinding> FindingsAtOnce(FileId file, CancellationToken cancel) =>
+        HasOpenQuestions(file) ? answers.AtOnce!(texts[file]) : Findings(file, cancel);
+
+    public bool HasOpenQuestions(FileId file) => answers.AtOnce is not null && texts.TryGetValue(file, out var text) && text.Contains('?', StringComparison.Ordinal);
+
     public HoverCard? Hover(FileId file, LinePosition position, CancellationToken cancel) =>
         texts.TryGetValue(file, out var text) ? answers.Hover(text, position, cancel) : null;
 

@@ -1,4 +1,5 @@
 using RigLang.Analysis.Results;
+using RigLang.Analysis.Solving;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
@@ -11,7 +12,7 @@ using RigLang.Syntax.Tree;
 
 namespace RigLang.Analysis.Checks.Expectations;
 
-/// <summary>An <c>expect</c> or <c>limit</c> line names no result, or a value that the result can't have.</summary>
+/// <summary>An <c>expect</c> or <c>limit</c> line, or a question, names no result, or a value that the result can't have.</summary>
 public sealed class UnknownResult : DeclarationCheck
 {
     public override CheckDeclaration Declaration { get; } = new()
@@ -19,7 +20,7 @@ public sealed class UnknownResult : DeclarationCheck
         Code = "RL904",
         Slug = "unknown-result",
         Severity = Severity.Error,
-        Summary = "An `expect` or `limit` line names no result, or gives it a value that it can't have.",
+        Summary = "An `expect` or `limit` line, or a `?`, names no result, or gives it a value that it can't have.",
         Why = "A test that nobody carries out looks like one that is met.",
         Bad = """
             practice ours
@@ -35,6 +36,14 @@ public sealed class UnknownResult : DeclarationCheck
 
     public override IEnumerable<Finding> Run(Declaration declaration)
     {
+        foreach (var (line, query) in declaration.Block.WithInner().SelectMany(block => block.Facts).SelectMany(line => Unknown.Questions(line).Select(role => (line, ((QueryValue)line.Values[role]).Query))))
+        {
+            if (line.Place.Declaration == declaration.Own.Syntax && Wrong(line, query) is { } finding)
+            {
+                yield return finding;
+            }
+        }
+
         foreach (var line in declaration.Block.WithInner().SelectMany(block => block.All(EverywhereFacts.Expect).Concat(block.All(PracticeFacts.Limit))))
         {
             // Inherited lines are looked at where they are written.
@@ -45,44 +54,62 @@ public sealed class UnknownResult : DeclarationCheck
         }
     }
 
+    private Finding? Wrong(Fact line, QuerySyntax query) =>
+        Wrong(line, query.Result!.Value.Text, line.Place with { Span = query.Result!.Value.Span }, [query.Target], "nothing is looked for") ?? (query.At is { } at ? WrongSpeed(line, at, "nothing is looked for") : null);
+
     private Finding? Wrong(Fact line, string name)
     {
-        var place = line.PlaceOf("result");
-        if (Catalogue.FindResult(name) is not { } result)
-        {
-            var near = Spelling.Nearest(name, Catalogue.Results.Select(known => known.Name));
-            return near is null
-                ? Report(place, $"No result is called `{name}`, so nothing is tested here.")
-                : Report(place, $"No result is called `{name}`, so nothing is tested here. Did you mean `{near}`?") with { Fixes = [new Fix($"Write `{near}`", place, near)] };
-        }
-
         MeasureSyntax?[] measures = (line.Values.GetValueOrDefault("bound") as RawValue)?.Argument switch
         {
             RangeSyntax range => [range.Low, range.High],
             BoundSyntax bound => [bound.Measure],
             _ => [],
         };
+        // Read past, it would be judged at the rig's own speed.
+        return Wrong(line, name, line.PlaceOf("result"), measures, "nothing is tested") ?? Backward(line)
+            ?? (line.Values.GetValueOrDefault("at") is RawValue { Argument: var at } ? WrongSpeed(line, at, "nothing is tested") : null);
+    }
+
+    private Finding? Wrong(Fact line, string name, Place place, MeasureSyntax?[] measures, string soWhat)
+    {
+        if (Catalogue.FindResult(name) is not { } result)
+        {
+            var near = Spelling.Nearest(name, Catalogue.Results.Select(known => known.Name));
+            return near is null
+                ? Report(place, $"No result is called `{name}`, so {soWhat} here.")
+                : Report(place, $"No result is called `{name}`, so {soWhat} here. Did you mean `{near}`?") with { Fixes = [new Fix($"Write `{near}`", place, near)] };
+        }
+
         foreach (var measure in measures.OfType<MeasureSyntax>())
         {
             var reading = SlotReading.Reading(measure, result.Kind);
             if (reading.Measure is null)
             {
                 var problem = reading.Problems.FirstOrDefault(found => found.IsError);
-                return Report(line.Place with { Span = measure.Span }, $"`{name}` is of the kind {result.Kind.Name}, for instance {Example(result.Kind)}; so nothing is tested here{(problem is null ? "" : $": {problem.Message}")}.");
+                return Report(line.Place with { Span = measure.Span }, $"`{name}` is of the kind {result.Kind.Name}, for instance {Example(result.Kind)}; so {soWhat} here{(problem is null ? "" : $": {problem.Message}")}.");
             }
         }
 
-        if ((line.Values.GetValueOrDefault("bound") as RawValue)?.Argument is RangeSyntax { Low: { } low, High: { } high } && SlotReading.Measure(low, result.Kind)?.Value > SlotReading.Measure(high, result.Kind)?.Value)
+        return null;
+    }
+
+    private Finding? WrongSpeed(Fact line, ArgumentSyntax at, string soWhat) => at is MeasureSyntax speed && SlotReading.Measure(speed, QuantityKinds.Speed) is not null
+        ? null
+        : Report(line.Place with { Span = at.Span }, $"Behind `at` stands a speed, for instance {Example(QuantityKinds.Speed)}; so {soWhat} here.");
+
+    /// <summary>From high to low, nothing can lie in a range.</summary>
+    private Finding? Backward(Fact line)
+    {
+        if (line.WordOf("result") is not { } name || Catalogue.FindResult(name) is not { } result
+            || (line.Values.GetValueOrDefault("bound") as RawValue)?.Argument is not RangeSyntax { Low: { } low, High: { } high}
+            || !(SlotReading.Measure(low, result.Kind)?.Value > SlotReading.Measure(high, result.Kind)?.Value))
         {
-            var (from, to) = (TextOf(line, low), TextOf(line, high));
-            var backward = line.PlaceOf("bound");
-            return Report(backward, $"`{from} .. {to}` runs from high to low, so nothing can lie in it. Write `{to} .. {from}`.") with { Fixes = [new Fix($"Write `{to} .. {from}`", backward, $"{to} .. {from}")] };
+            return null;
         }
 
-        // Read past, it would be judged at the rig's own speed.
-        return line.Values.GetValueOrDefault("at") is RawValue { Argument: var at } && !(at is MeasureSyntax speed && SlotReading.Measure(speed, QuantityKinds.Speed) is not null)
-            ? Report(line.PlaceOf("at"), $"Behind `at` stands a speed, for instance {Example(QuantityKinds.Speed)}; so nothing is tested here.")
-            : null;
+        var (from, to) = (TextOf(line, low), TextOf(line, high));
+        var backward = line.PlaceOf("bound");
+        return Report(backward, $"`{from} .. {to}` runs from high to low, so nothing can lie in it. Write `{to} .. {from}`.") with { Fixes = [new Fix($"Write `{to} .. {from}`", backward, $"{to} .. {from}")] };
     }
 
     private static string TextOf(Fact line, MeasureSyntax measure) => (line.Place with { Span = measure.Span }).Text;

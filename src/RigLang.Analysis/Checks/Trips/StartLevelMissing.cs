@@ -4,6 +4,7 @@ using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
 using RigLang.Syntax.Checks;
+using RigLang.Syntax.Tree;
 
 namespace RigLang.Analysis.Checks.Trips;
 
@@ -40,7 +41,7 @@ public sealed class StartLevelMissing : TripCheck
     public override IEnumerable<Finding> Run(TripStudy trip)
     {
         FactDeclaration? wanted = Drives.Battery(trip.Rig) is not null ? TripFacts.StartCharge : Drives.Engine(trip.Rig) is not null ? TripFacts.StartFuel : null;
-        if (wanted is not null && !trip.Legs.IsEmpty && trip.Block.Find(wanted)?.MeasureOf(Signature.ValueRole) is null)
+        if (wanted is not null && !trip.Legs.IsEmpty && trip.Line(trip.Block, wanted) is not { Value: MeasureValue or QueryValue { Query.Goal: not QueryGoal.None } })
         {
             yield return Report(trip, trip.Parts.Trip.Own.NamePlace, $"What is left at each place isn't computed: write `{wanted.Keyword}`, for instance `{wanted.Keyword} {wanted.Example}`.");
         }
