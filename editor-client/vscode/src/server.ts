@@ -5,7 +5,7 @@ import { CloseAction, ErrorAction, type ErrorHandler, LanguageClient, type Langu
 import { showDocument } from "./report";
 import { RestartLimit } from "./restartLimit";
 import { findServer, type ServerCommand } from "./serverLocation";
-import type { ServerState } from "./serverState";
+import { served, type ServerState } from "./serverState";
 import { serverPath, serverSettings } from "./settings";
 
 /** Errors go to the log; what the user has to know is said once, by us. */
@@ -101,10 +101,7 @@ export class Server implements Disposable {
     // Without a transport named it is standard input and output, and nothing is added to the arguments.
     const server: ServerOptions = { command: found.command, args: [...found.args] };
     const options: LanguageClientOptions = {
-      documentSelector: [
-        { language: "rig", scheme: "file" },
-        { language: "rig", scheme: "untitled" },
-      ],
+      documentSelector: served.map((scheme) => ({ language: "rig", scheme })),
       outputChannel: this.log,
       initializationOptions: serverSettings(),
       middleware: { window: { showDocument } },

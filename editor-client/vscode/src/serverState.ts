@@ -21,9 +21,16 @@ const origins: Record<string, string> = {
   extension: "packed with the extension",
 };
 
-export function wordsFor(state: ServerState): StateWords {
+/** Where a document lies for the server to read it; others are coloured only. */
+export const served: readonly string[] = ["file", "untitled"];
+
+/** @param scheme of the document in front; undefined for none. */
+export function wordsFor(state: ServerState, scheme?: string): StateWords {
   const log = { command: "riglang.showLog", title: "Show the log" };
   const restart = { command: "riglang.restart", title: "Start it again" };
+  if (state.kind === "running" && scheme !== undefined && !served.includes(scheme)) {
+    return { text: "RigLang doesn't check this file", detail: "It is on no disk of this machine; it is coloured only.", severity: "information", busy: false, command: log };
+  }
   switch (state.kind) {
     case "starting":
       return { text: "RigLang is starting", detail: "", severity: "information", busy: true, command: log };

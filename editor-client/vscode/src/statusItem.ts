@@ -1,4 +1,4 @@
-import { type Disposable, languages, LanguageStatusSeverity } from "vscode";
+import { type Disposable, languages, LanguageStatusSeverity, window } from "vscode";
 import type { Server } from "./server";
 import { wordsFor } from "./serverState";
 
@@ -13,7 +13,7 @@ export function showState(server: Server): Disposable[] {
   const item = languages.createLanguageStatusItem("riglang.server", { language: "rig" });
   item.name = "RigLang server";
   const show = () => {
-    const words = wordsFor(server.state);
+    const words = wordsFor(server.state, window.activeTextEditor?.document.uri.scheme);
     item.text = words.text;
     item.detail = words.detail;
     item.severity = severities[words.severity];
@@ -22,5 +22,5 @@ export function showState(server: Server): Disposable[] {
     item.accessibilityInformation = { label: words.detail === "" ? words.text : `${words.text}: ${words.detail}` };
   };
   show();
-  return [item, server.onState(show)];
+  return [item, server.onState(show), window.onDidChangeActiveTextEditor(show)];
 }

@@ -33,3 +33,9 @@ test("every state offers a command that there is", () => {
     assert.ok(commands.includes(wordsFor(state).command.command), state.kind);
   }
 });
+
+test("a file that the server doesn't see isn't said to be checked", () => {
+  assert.match(wordsFor(states[1]!, "vscode-vfs").text, /doesn't check this file/);
+  assert.match(wordsFor(states[1]!, "untitled").text, /checks as you type/);
+  assert.equal(wordsFor(states[3]!, "vscode-vfs").severity, "error");
+});

@@ -75,4 +75,20 @@ describe("findings", () => {
     await putBack(document);
     assert.deepEqual(findings(document).filter(({ code }) => code === undefined), []);
   });
+
+  it("stand at the right place with CRLF, and behind characters of several units", async () => {
+    const document = await open("people-carrier/1-van.rig");
+    await vscode.window.activeTextEditor.edit((edit) => edit.setEndOfLine(vscode.EndOfLine.CRLF));
+    assert.match(document.getText(), /\r\n/);
+    // An emoji is two UTF-16 units, an e with a combining accent two as well.
+    await replace(document, "    wheelbase", '    note "\u{1F699} cafe\u0301" astray\n    wheelbase');
+    await findingsThat(document, () => serious(document).length > 0, "a stray word");
+    assert.deepEqual(serious(document).map(({ range }) => document.getText(range)), ["astray"]);
+    await replace(document, " astray", "   ");
+    await noErrors(document);
+    await vscode.commands.executeCommand("editor.action.formatDocument");
+    assert.match(document.getText(), /^    note "\u{1F699} cafe\u0301"\r$/mu);
+    assert.doesNotMatch(document.getText(), /[^\r]\n/);
+    await putBack(document);
+  });
 });
