@@ -68,6 +68,9 @@ public sealed class FactRef : IEquatable<FactRef>
     /// <summary>"wheelbase", "item bicycles, place".</summary>
     public string Title => (Line?.Title ?? Fact.Keyword) + (Role == Signature.ValueRole || IsOnlyNumber ? "" : $", {Role}");
 
+    /// <summary>"`carries` of axle rear, vehicle van".</summary>
+    public string Words => $"`{Title}`{OwnerWords.Of(Block)}";
+
     public bool Equals(FactRef? other) =>
         other is not null && Role == other.Role && Fact == other.Fact && ReferenceEquals(Home, other.Home);
 

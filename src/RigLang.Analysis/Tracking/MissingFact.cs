@@ -10,14 +10,5 @@ public sealed record MissingFact(Block Block, FactDeclaration Fact, MissingFact?
     /// <summary>"`wheelbase` of vehicle van"; "a vehicle" where the whole block isn't there.</summary>
     public string Words => Block.Path.StartsWith(Study.NoSuchPart, StringComparison.Ordinal)
         ? Block.Path[1..]
-        : $"`{Fact.Keyword}`{Owner}{(ForEstimate is { } other ? $", or `{other.Fact.Keyword}` to estimate it" : "")}";
-
-    private string Owner
-    {
-        get
-        {
-            var names = Block.Path[(Block.Path.IndexOf('#', StringComparison.Ordinal) + 1)..].Split('/');
-            return names[0].Length == 0 ? "" : " of " + string.Join(", ", names.Reverse());
-        }
-    }
+        : $"`{Fact.Keyword}`{OwnerWords.Of(Block)}{(ForEstimate is { } other ? $", or `{other.Fact.Keyword}` to estimate it" : "")}";
 }

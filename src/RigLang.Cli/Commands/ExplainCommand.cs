@@ -30,9 +30,9 @@ internal static class ExplainCommand
         };
         var within = new Option<string>("--in") { HelpName = "PATH", Description = "Where to look for the name; the current folder if nothing is said." };
         var command = new Command("explain", "Explain a check, fact, result or unit; or why a result is what it is.") { word, of, within, list };
-        command.SetAction(arguments => arguments.GetValue(of) is { Length: > 0 } names
-            ? WhyCommand.Run(terminal, arguments.GetValue(word), SubjectQuery.Of(names, arguments.GetValue(within), terminal.Folder))
-            : Run(terminal, arguments.GetValue(word), arguments.GetValue(list)));
+        command.SetAction((arguments, cancel) => Task.FromResult(arguments.GetValue(of) is { Length: > 0 } names
+            ? WhyCommand.Run(terminal, arguments.GetValue(word), SubjectQuery.Of(names, arguments.GetValue(within), terminal.Folder), cancel)
+            : Run(terminal, arguments.GetValue(word), arguments.GetValue(list))));
         return command;
     }
 

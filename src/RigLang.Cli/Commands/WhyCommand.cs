@@ -11,7 +11,7 @@ namespace RigLang.Cli.Commands;
 /// <summary><c>riglang explain RESULT --of NAME</c>.</summary>
 internal static class WhyCommand
 {
-    public static int Run(Terminal terminal, string? word, SubjectQuery query)
+    public static int Run(Terminal terminal, string? word, SubjectQuery query, CancellationToken cancel)
     {
         if (word is null || Catalogue.FindResult(word) is not { } result)
         {
@@ -38,7 +38,9 @@ internal static class WhyCommand
 
                 isAny = true;
                 terminal.Out.Line(new Piece(node.Subject.Title, Ink.Faint));
-                new ReasonPrinter(terminal.Out, lookup.Shown).Print(ReasonTree.Of(lookup.Workspace, node, SubjectUnits.Of(node.Subject)));
+                var units = SubjectUnits.Of(node.Subject);
+                new ReasonPrinter(terminal.Out, lookup.Shown).Print(ReasonTree.Of(lookup.Workspace, node, units));
+                DoubtPrinter.Print(terminal.Out, result, node, units, cancel);
             }
         }
 

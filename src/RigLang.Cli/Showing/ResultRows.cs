@@ -1,6 +1,7 @@
 using RigLang.Editing.Reasons;
 using RigLang.Analysis.Results;
 using RigLang.Analysis.Tracking;
+using RigLang.Cli.Terminals;
 
 namespace RigLang.Cli.Showing;
 
@@ -14,6 +15,8 @@ internal static class ResultRows
         result.Compute(subject) is { Applies: true } node ? Of(result.Title, result, node, units) : null;
 
     public static Row Of(string title, IResult result, Node<double> node, UnitChoice units) => node.IsComputed
-        ? new Row(title, units.Write(result, node.Subject, node.Value), node.IsEstimated ? Shown.Estimated : "")
+        ? new Row(title, units.Write(result, node.Subject, node.Value), Remark(Shown.Doubt(result, node, units).Trim(), node.IsEstimated ? Shown.Estimated : ""))
         : new Row(title, "", Shown.NotComputed(node));
+
+    private static string Remark(string doubt, string mark) => doubt.Length > 0 && mark.Length > 0 ? $"{Cells.Tied(doubt)}, {mark}" : Cells.Tied(doubt) + mark;
 }

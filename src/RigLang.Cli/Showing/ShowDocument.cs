@@ -47,12 +47,17 @@ internal sealed record LimitJson(string Title, string Load, string Of, string Li
 /// <param name="Quantity">The kind of quantity: <c>mass</c>.</param>
 /// <param name="Value">SI.</param>
 /// <param name="Unit">Of the value, in base units; 1 for a share.</param>
+/// <param name="HalfWidth">SI; holds the truth 19 times out of 20, by what is uncertain of the facts. Absent where nothing is.</param>
 /// <param name="Shown">As the program shows it.</param>
 /// <param name="Estimated">Whether an estimate went into it.</param>
 /// <param name="Needs">The first fact missing.</param>
 /// <param name="Facts">The facts that went into it.</param>
 internal sealed record ResultJson(
-    string Name, string Of, string Title, string Quantity, double? Value, string Unit, string? Shown, bool Estimated, NeedJson? Needs, ImmutableArray<FactJson> Facts);
+    string Name, string Of, string Title, string Quantity, double? Value, double? HalfWidth, string Unit, string? Shown, bool Estimated, NeedJson? Needs, ImmutableArray<FactJson> Facts,
+    ImmutableArray<DoubtJson>? Doubt);
+
+/// <summary>What an uncertain fact does to a result, SI: by how much the result moves at the upper end of the fact's half-width.</summary>
+internal sealed record DoubtJson(string Fact, string Words, PlaceJson? Place, double HalfWidth, double Effect);
 
 /// <summary>A fact that is missing: its full name, and the words that a person is told.</summary>
 internal sealed record NeedJson(string Fact, string Words);

@@ -1,3 +1,4 @@
+using RigLang.Analysis.Doubts;
 using RigLang.Analysis.Results;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Analysis.Solving;
@@ -59,17 +60,24 @@ internal sealed class ShowJson(Workspace workspace, Func<FileId, string> shown)
         line.Rating.Load.Kind.Dimension.ToString(),
         line.IsEstimated);
 
-    private ResultJson Of(IResult result, Node<double> node, UnitChoice units) => new(
+    private ResultJson Of(IResult result, Node<double> node, UnitChoice units) => Of(result, node, units, DoubtTable.Of(result, node.Subject));
+
+    private ResultJson Of(IResult result, Node<double> node, UnitChoice units, Doubt? doubt) => new(
         result.Name,
         node.Subject.Title,
         result.Title,
         result.Kind.Name,
         node.IsComputed ? Finite(node.Value) : null,
+        doubt is { HalfWidth: > 0 } ? Finite(doubt.HalfWidth) : null,
         result.Kind.Dimension.ToString(),
         node.IsComputed ? units.Write(result, node.Subject, node.Value) : null,
         node.IsEstimated,
         node.Missing is { } missing ? new NeedJson(missing.Fact.FullName, missing.Words) : null,
-        [.. Ground.WithAbsent(node).Select(Of)]);
+        [.. Ground.WithAbsent(node).Select(Of)],
+        doubt is { Parts.IsEmpty: false } ? [.. doubt.Parts.Select(Of)] : null);
+
+    private DoubtJson Of(DoubtPart part) => new(
+        part.Fact.Fact.Fact.FullName, part.Fact.Fact.Words, part.Fact.Fact.Line is { } line ? PlaceJson.Of(workspace, shown, line.Place) : null, part.Fact.HalfWidth, part.Effect);
 
     private FactJson Of(FactRead read) => new(
         read.Fact.FullName,

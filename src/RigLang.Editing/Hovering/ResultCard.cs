@@ -26,7 +26,7 @@ internal static class ResultCard
         var units = SubjectUnits.Of(first.Subject, spot.State.Units);
         if (nodes.Count == 1)
         {
-            card.Paragraph($"**{result.Title}** `{result.Name}` of {first.Subject.Title}: **{Shown.Value(result, first, units)}**{Shown.Mark(first)}");
+            card.Paragraph($"**{result.Title}** `{result.Name}` of {first.Subject.Title}: **{Shown.Value(result, first, units)}{Shown.Doubt(result, first, units)}**{Shown.Mark(first)}");
         }
         else
         {
@@ -40,7 +40,7 @@ internal static class ResultCard
 
     /// <summary>The same for a tooltip: one result of one subject, with the results it was made from.</summary>
     public static CardText Short(IResult result, Node node, UnitChoice units) => new CardText()
-        .Paragraph($"**{result.Title}** of {node.Subject.Title}: **{Shown.Value(result, node, units)}**{Shown.Mark(node)}").Paragraph(Phrase.Capital(result.Meaning)).Paragraph($"= {result.Formula}")
+        .Paragraph($"**{result.Title}** of {node.Subject.Title}: **{Shown.Value(result, node, units)}{Shown.Doubt(result, node, units)}**{Shown.Mark(node)}").Paragraph(Phrase.Capital(result.Meaning)).Paragraph($"= {result.Formula}")
         .Table(Parts(node).DistinctBy(part => (part.Result, part.Node.Subject)).Select(part => new[] { part.Result.Title, Shown.Marked(part.Result, part.Node, units) }))
         .Paragraph(ResultLines.Estimates([node]));
 
@@ -57,7 +57,7 @@ internal static class ResultCard
         var parts = Parts(node).DistinctBy(part => (part.Result, part.Node.Subject)).ToList();
         card.Table(parts.Select(part => new[] { part.Result.Title, Shown.Marked(part.Result, part.Node, units) }));
         var facts = ResultLines.Facts(view.State.Workspace, node, units, view.File).ToList();
-        card.Paragraph(facts.Count > 0 ? "From" : "").Bullets(facts, MostFacts).Paragraph(ResultLines.Estimates([node]));
+        card.Paragraph(facts.Count > 0 ? "From" : "").Bullets(facts, MostFacts).Paragraph(DoubtLines.InBrief(node, units)).Paragraph(ResultLines.Estimates([node]));
     }
 
     /// <summary>The results that the formula names, and those that were read besides.</summary>

@@ -75,6 +75,25 @@ public sealed class UnitChoice
         return (difference < 0 ? "-" : "+") + QuantityWriter.Write(unit.ToSi(Math.Abs(difference)), unit, Decimals(kind, unit, like));
     }
 
+    /// <summary>The half-width of a result in the digits of its value: "25 kg"; empty where it is less than is shown.</summary>
+    /// <param name="result">What is shown.</param>
+    /// <param name="subject">What it is a result of.</param>
+    /// <param name="value">SI.</param>
+    /// <param name="halfWidth">SI.</param>
+    public string WriteHalfWidth(IResult result, ISubject subject, double value, double halfWidth)
+    {
+        if (!(halfWidth > 0))
+        {
+            return "";
+        }
+
+        var unit = written.GetValueOrDefault(result.Kind) ?? result.Kind.UnitFor(System);
+        var text = result.Kind.IsDuration ? QuantityWriter.WriteDuration(halfWidth)
+            : result.Kind == QuantityKinds.Money ? result.Write(subject, halfWidth, System)
+            : QuantityWriter.Write(unit.ToSi(Math.Abs(unit.FromSi(value + halfWidth) - unit.FromSi(value))), unit, Decimals(result.Kind, unit, value));
+        return text.Split(' ')[0].Any(c => c is >= '1' and <= '9') ? text : "";
+    }
+
     /// <summary>The same for a table with little room: no digits behind the point where the number is large enough without them.</summary>
     public string Brief(IResult result, ISubject subject, double value)
     {

@@ -1,4 +1,3 @@
-using MathNet.Numerics;
 using static RigLang.Mechanics.Domain;
 
 namespace RigLang.Mechanics;
@@ -38,15 +37,9 @@ public readonly record struct ArrivalCharge(double Mean, double Deviation)
     }
 
     /// <summary>Chance of arriving with less than a charge, 0 to 1.</summary>
-    public double ChanceBelow(double charge)
-    {
-        double gap = Finite(charge - Mean);
-        if (Deviation == 0 && !double.IsNaN(gap))
-            return gap > 0 ? 1 : 0;
-        return Finite(SpecialFunctions.Erfc(-gap / (Positive(Deviation) * Math.Sqrt(2))) / 2);
-    }
+    public double ChanceBelow(double charge) => Normal.ChanceBelow(Mean, Deviation, charge);
 
     /// <summary>The charge that is missed with a given chance; 0.05 gives the charge reached 19 times out of 20.</summary>
     public double Quantile(double chance) =>
-        chance is > 0 and < 1 ? Finite(Mean - (Deviation * Math.Sqrt(2) * SpecialFunctions.ErfcInv(2 * chance))) : double.NaN;
+        Finite(Mean + (Deviation * Normal.Quantile(chance)));
 }

@@ -17,6 +17,15 @@ public static class FigureFacts
     public static FactDeclaration WindSpread { get; } = Block.Fact(
         "wind-spread", Q.Speed, "15 km/h", "half-width of an unknown wind", Need.Never, Estimate.Constant(15 / 3.6, "15 km/h", "our choice"), plausible: (0, 30));
 
+    /// <summary>One cause for both axles: the same class of tyre, guessed wrong for both.</summary>
+    public static FactDeclaration TyreStiffness { get; } = Block.Fact(
+        "tyre-stiffness", Q.Ratio, "110 %", "cornering stiffness of the vehicle's tyres against what their class gives",
+        Need.Never, Estimate.Constant(1, "100 %", "tyres of a class differ by some 25 % (value from memory)", 0.25), plausible: (0.3, 3));
+
+    public static FactDeclaration TrailerTyreStiffness { get; } = Block.Fact(
+        "trailer-tyre-stiffness", Q.Ratio, "110 %", "cornering stiffness of the trailer's tyres against what their class gives",
+        Need.Never, Estimate.Constant(1, "100 %", "tyres of a class differ by some 25 % (value from memory)", 0.25), plausible: (0.3, 3));
+
     public static FactDeclaration Person { get; } = Block.Fact(
         "person", Q.Mass, "75 kg", "one person", Need.Never, Estimate.Constant(75, "75 kg", "EU masses and dimensions rules; 49 CFR 571.110 counts 68 kg"), plausible: (20, 200));
 

@@ -34,7 +34,7 @@ public abstract class RatingCheck(RatingFamily family) : RigCheck
     };
 
     /// <summary>The line that names the owner of the limit.</summary>
-    private protected static FactDeclaration NamingOwner(RatingLine line) => line.Rating.Owner.Declaration.Kind switch
+    internal static FactDeclaration NamingOwner(RatingLine line) => line.Rating.Owner.Declaration.Kind switch
     {
         DeclarationKind.Vehicle => RigFacts.Vehicle,
         DeclarationKind.Trailer => RigFacts.Trailer,

@@ -9,6 +9,6 @@ public static class RatingChecks
     [
         new AxleOverRating(), new VehicleOverGross(), new TrainOverCombined(), new TrailerOverGross(), new TrailerOverTowingRating(),
         new TongueOverRating(), new CouplingOverRating(), new CargoOverPlacard(), new RoofOverRating(), new RatingsMissing(),
-        new AxlesBelowGross(), new TongueBelowLeast(),
+        new AxlesBelowGross(), new TongueBelowLeast(), new RatingInDoubt(),
     ];
 }

@@ -21,9 +21,6 @@ internal readonly record struct Stiffness(double Value, double HalfWidth)
 /// <summary>Cornering stiffness of axles under their loads as driven.</summary>
 internal static class AxleStiffness
 {
-    /// <summary>Half-width of an estimate from load and tyre class, as a share (value from memory).</summary>
-    private const double EstimateSpread = 0.25;
-
     /// <summary>The vehicle's front axle.</summary>
     public static Computation<RigStudy, Stiffness> Front { get; } = new("cornering stiffness of the front axle", (read, rig) => OfGroup(read, rig, rig.VehicleAxles.Where(axle => axle.Axle.Key == "front")));
 
@@ -72,7 +69,8 @@ internal static class AxleStiffness
         read.StandIn(axle.Axle, axle.Facts.CorneringStiffness);
         var coefficient = tyre?.Size.Prefix is "ST" or "LT" || tyre?.Size.Suffix == "LT" ? CorneringStiffness.TrailerTyre : CorneringStiffness.CarTyre;
         var value = CorneringStiffness.OfAxle(read.Get(AxleResults.Load, axle) * Constants.Gravity, mass * Constants.Gravity, coefficient);
-        return new Stiffness(value, EstimateSpread * value);
+        var (share, halfWidth) = read.Uncertain(Reader.Figures, axle.IsTrailer ? FigureFacts.TrailerTyreStiffness : FigureFacts.TyreStiffness);
+        return new Stiffness(share * value, halfWidth * value);
     }
 
     private static Stiffness Plain(Reader read, AxleSubject axle)
