@@ -13,7 +13,7 @@ public sealed class ReserveInDoubt : TripCheck
 {
     public override CheckDeclaration Declaration { get; } = new()
     {
-        Code = "RL740",
+        Code = "RL745",
         Slug = "reserve-in-doubt",
         Severity = Severity.Warning,
         Summary = "The reserve is kept by the values as written, but with what is uncertain of them it may well not be.",
