@@ -1,7 +1,7 @@
 using BenchmarkDotNet.Running;
 using RigLang.Benchmarks;
 
-// `keystrokes`, `results` and `questions` print the tables of docs/performance.md in a minute; anything else goes to BenchmarkDotNet (`--filter '*'` for all).
+// `keystrokes`, `results`, `questions` and `answers` print the tables of docs/performance.md in a minute; anything else goes to BenchmarkDotNet (`--filter '*'` for all).
 if (args is ["keystrokes"])
 {
     KeystrokeTable.Print(Console.Out);
@@ -17,6 +17,12 @@ if (args is ["results"])
 if (args is ["questions"])
 {
     QuestionTable.Print(Console.Out);
+    return 0;
+}
+
+if (args is ["answers"])
+{
+    AnswerTable.Print(Console.Out);
     return 0;
 }
 

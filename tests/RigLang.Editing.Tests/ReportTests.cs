@@ -37,7 +37,7 @@ public class ReportTests
     {
         var service = Examples.Open("people-carrier/6-rigs.rig").Current;
         var report = service.Report(Rigs, "rig coast", default)!;
-        report.Should().StartWith("# rig coast\n").And.Contain("### Rig coast: results").And.Contain("### Vehicle axle front: results").And.Contain("Tongue share");
+        report.Should().StartWith("# rig coast\n").And.Contain("### Room to each rating").And.Contain("### Rig coast: results").And.Contain("### Vehicle axle front: results").And.Contain("Tongue share");
         service.Report(Rigs, null, default).Should().StartWith("# 6-rigs.rig\n").And.Contain("## rig coast");
         service.Report(Rigs, "rig nobody", default).Should().BeNull();
         service.Report(new FileId("/nobody.rig"), null, default).Should().BeNull();

@@ -29,6 +29,21 @@ public class SignatureTests
     }
 
     [Theory]
+    [InlineData("? $0", "[for RESULT = VALUE]")]
+    [InlineData("? for $0", "for RESULT")]
+    [InlineData("? for tongue-ratio $0", "= VALUE")]
+    [InlineData("? for tongue-ratio = 9 % $0", "[within LOW .. HIGH]")]
+    [InlineData("? least $0", "least RESULT")]
+    [InlineData("? most tongue-ratio $0", "[within LOW .. HIGH]")]
+    public void A_question_takes_a_wish(string value, string part)
+    {
+        var workspace = new TestWorkspace("vehicle v\n    wheelbase " + value);
+        var card = workspace.Service.Signature(TestWorkspace.Main, workspace.Marked.At, default)!;
+        var active = card.Parts[card.Active!.Value];
+        card.Label[active.Start..active.End].Should().Be(part);
+    }
+
+    [Theory]
     [InlineData("load $0", 0)]
     [InlineData("load autumn $0", 1)]
     [InlineData("load autumn like $0", 1)]

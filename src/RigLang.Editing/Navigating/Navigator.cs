@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using RigLang.Editing.Locating;
 using RigLang.Editing.Workspaces;
 using RigLang.Model.Binding;
@@ -46,7 +47,8 @@ internal static class Navigator
         }
 
         var found = new List<(Place Place, bool IsMade)>();
-        foreach (var own in linked.File.Declarations)
+        var word = At(spot).First().Place.Text;
+        foreach (var own in linked.File.Declarations.Where(own => Mentions(own, word)))
         {
             cancel.ThrowIfCancellationRequested();
             found.AddRange(Occurrences.In(spot.State, own, linked.Of(own)).Where(one => wanted.Contains(one.Symbol)).Select(one => (one.Place, one.IsDeclaration)));
@@ -74,6 +76,10 @@ internal static class Navigator
     /// <summary>The names that the caret touches; a name may stand for several things, as the tank of whichever vehicle a load is put in.</summary>
     public static IEnumerable<Occurrence> At(Spot spot) => Occurrences.In(spot.State, spot.Own, spot.Linked)
         .Where(found => found.Place.Line == spot.Line && found.Place.Span.Touches(spot.Position.Character));
+
+    /// <summary>Asked at each move of the caret, so what doesn't hold the word at all isn't looked through. A path or an accented letter has several spellings.</summary>
+    private static bool Mentions(OwnDeclaration own, string word) =>
+        !Ascii.IsValid(word) || word.Contains('"', StringComparison.Ordinal) || own.Syntax.Lines.Any(line => line.Text.Contains(word, StringComparison.Ordinal));
 
     private static DeclarationSymbol? BehindOf(EditorState state, Symbol symbol) => symbol switch
     {

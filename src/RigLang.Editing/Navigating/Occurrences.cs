@@ -18,6 +18,34 @@ internal static class Occurrences
     public static IEnumerable<Occurrence> In(EditorState state, OwnDeclaration own, Declaration? linked) =>
         linked is null ? InUse(state, own) : InOpening(linked).Concat(InLines(state, linked)).Concat(InWithouts(state, linked));
 
+    /// <summary>Only the paths of other files: of <c>use</c> lines and of tracks.</summary>
+    public static IEnumerable<Occurrence> Paths(EditorState state, LinkedFile file)
+    {
+        foreach (var own in file.File.Declarations)
+        {
+            if (file.Of(own) is not { } declaration)
+            {
+                foreach (var found in InUse(state, own))
+                {
+                    yield return found;
+                }
+
+                continue;
+            }
+
+            foreach (var line in OwnLines(declaration))
+            {
+                foreach (var slot in line.Declaration.Signature.Slots.Where(slot => slot.Form is PathForm))
+                {
+                    foreach (var found in InSlot(state, declaration, line, slot))
+                    {
+                        yield return found;
+                    }
+                }
+            }
+        }
+    }
+
     private static IEnumerable<Occurrence> InUse(EditorState state, OwnDeclaration own)
     {
         if (own.Syntax.Head is UseSyntax { Path: { } path } && FilePaths.Resolve(own.File, path.Value) is { } file && state.Workspace.IsInside(file, own.File))
@@ -39,10 +67,12 @@ internal static class Occurrences
         }
     }
 
+    private static IEnumerable<Fact> OwnLines(Declaration declaration) =>
+        declaration.Block.WithInner().SelectMany(block => block.Facts).Where(line => line.Place.Declaration == declaration.Own.Syntax);
+
     private static IEnumerable<Occurrence> InLines(EditorState state, Declaration declaration)
     {
-        var own = declaration.Block.WithInner().SelectMany(block => block.Facts).Where(line => line.Place.Declaration == declaration.Own.Syntax);
-        return own.SelectMany(line => line.Declaration.Signature.Slots.SelectMany(slot => InSlot(state, declaration, line, slot)));
+        return OwnLines(declaration).SelectMany(line => line.Declaration.Signature.Slots.SelectMany(slot => InSlot(state, declaration, line, slot)));
     }
 
     private static IEnumerable<Occurrence> InSlot(EditorState state, Declaration declaration, Fact line, Slot slot)

@@ -12,7 +12,7 @@ internal static class PathLinks
     public static ImmutableArray<FileLink> Of(EditorState state, LinkedFile linked)
     {
         var links = ImmutableArray.CreateBuilder<FileLink>();
-        foreach (var found in Occurrences.InFile(state, linked))
+        foreach (var found in Occurrences.Paths(state, linked))
         {
             if (found.Symbol is FileSymbol { File: var target } && PlaceMap.RangeOf(state.Workspace, WithoutQuotes(found.Place)) is { } range)
             {

@@ -1,4 +1,5 @@
 using RigLang.Analysis.Results;
+using RigLang.Analysis.Results.Ratings;
 using RigLang.Analysis.Tracking;
 using RigLang.Editing.Hovering;
 using RigLang.Editing.Locating;
@@ -34,6 +35,11 @@ internal static class ReportBuilder
             }
 
             text.Paragraph(DeclarationCard.Of(view, declaration, cancel).ToString());
+            if (declaration.Kind == DeclarationKind.Rig)
+            {
+                text.Paragraph("### Room to each rating").Table(RatingTable.Of(view.State.Analysis.Rig(declaration)).Where(line => line.IsKnown).Select(RigCard.Row));
+            }
+
             AddResults(text, view, declaration);
             AddFindings(text, view, declaration, findings);
         }

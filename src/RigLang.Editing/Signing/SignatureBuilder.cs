@@ -26,6 +26,12 @@ internal static class SignatureBuilder
             return Card(kind.Keyword(), Vocabulary.Root(kind).Meaning, OpeningParts, ActiveOfOpening(opening, spot.Position.Character));
         }
 
+        if (caret.Before is { Arguments: [.., QuerySyntax query] })
+        {
+            var (words, at) = QuestionSignature.Of(query);
+            return Card("?", QuestionSignature.Meaning, words, at);
+        }
+
         if (spot.Home is null || caret.Before is not { } before || Vocabulary.Find(spot.Home, before.Keyword.Text) is not { } fact || fact.Signature.Slots.IsEmpty)
         {
             return null;
