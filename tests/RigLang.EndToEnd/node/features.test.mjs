@@ -11,11 +11,12 @@ const open = (pattern) => {
   return { name, uri: workspace.uri(name), text: workspace.read(name) };
 };
 const vehicle = open(/^vehicle van\b/m);
-const rig = open(/^rig coast\b/m);
+const rig = open(/^rig coast\s/m);
 const trip = open(/^trip saddle\b/m);
+const day = open(/^trip north\b/m);
 const load = open(/^load autumn\b/m);
 const spare = { uri: workspace.uri("spare.rig"), text: "load spare\n    on vehicle\n        item wheel 18 kg at rear-axle\n        item jack 4 kg at rear-axle\n" };
-const documents = [vehicle, rig, trip, load, spare];
+const documents = [vehicle, rig, trip, day, load, spare];
 
 let session;
 let offer;
@@ -93,9 +94,11 @@ test("a rename that would change a meaning is refused in words", async () => {
 });
 
 test("a trip's place and its stops are typed over together", async () => {
-  const { ranges, wordPattern } = await ask("textDocument/linkedEditingRange", at(trip, "quarry", "leg "));
-  assert.ok(texts(ranges, trip).every((text) => text === "quarry") && ranges.length >= 2);
+  const { ranges, wordPattern } = await ask("textDocument/linkedEditingRange", at(day, "mill", "leg "));
+  assert.ok(texts(ranges, day).every((text) => text === "mill") && ranges.length >= 2);
   assert.match("other-name", new RegExp(`^(?:${wordPattern})$`));
+  // A trip in another file that is like this one means its places too.
+  assert.equal(await ask("textDocument/linkedEditingRange", at(trip, "quarry", "leg ")), null);
 });
 
 test("a selection widens by meaning up to the file", async () => {

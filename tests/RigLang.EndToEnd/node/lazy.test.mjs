@@ -6,7 +6,7 @@ import { applyEdits, positionAt, rangeOf } from "./lib/text.mjs";
 import { copyExample } from "./lib/workspace.mjs";
 
 const workspace = copyExample("people-carrier");
-const name = workspace.fileWith(/^rig coast\b/m);
+const name = workspace.fileWith(/^rig coast\s/m);
 const rig = { uri: workspace.uri(name), text: workspace.read(name) };
 
 let session;

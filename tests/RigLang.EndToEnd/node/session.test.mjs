@@ -10,7 +10,7 @@ import { copyExample } from "./lib/workspace.mjs";
 
 const workspace = copyExample("people-carrier");
 const vehicleFile = workspace.fileWith(/^vehicle van\b/m);
-const rigFile = workspace.fileWith(/^rig coast\b/m);
+const rigFile = workspace.fileWith(/^rig coast\s/m);
 const tripFile = workspace.fileWith(/^trip saddle\b/m);
 const vehicle = { uri: workspace.uri(vehicleFile), text: workspace.read(vehicleFile) };
 const rig = { uri: workspace.uri(rigFile), text: workspace.read(rigFile) };

@@ -134,6 +134,19 @@ test("a new name typed over an old one goes to every file, and back", async () =
   await screen.drawn("coast-full like coast");
 });
 
+test("a place of a trip and its stop are typed over together", async () => {
+  await screen.open("north.rig", "trip north");
+  await screen.click("mill", "    leg ");
+  // The editor has learnt what goes together.
+  await screen.page.locator(".linked-editing-decoration").first().waitFor({ state: "attached" });
+  await screen.type("x");
+  const name = /leg (\S+)/.exec((await screen.drawn("x", "    leg ")).line)[1];
+  assert.match(name, /^m?i?l?l?xm?i?l?l?$/);
+  await screen.drawn(`    stop ${name}`);
+  await screen.picture("12-linked");
+  await screen.putBack();
+});
+
 test("the first steps lead from the server to the units, and begin a new file", async () => {
   await screen.command("RigLang: Show the First Steps");
   const steps = screen.page.locator(".getting-started-step");
@@ -141,9 +154,9 @@ test("the first steps lead from the server to the units, and begin a new file", 
   await begin.waitFor();
   assert.equal(await steps.count(), 6);
   await begin.click();
-  await screen.picture("12-first-steps");
+  await screen.picture("13-first-steps");
   await screen.page.locator(".getting-started-step .monaco-button", { hasText: "New Rig File" }).click();
   await screen.drawn("car", "vehicle ");
   await screen.drawn("What is pulled");
-  await screen.picture("13-new-file");
+  await screen.picture("14-new-file");
 });

@@ -50,5 +50,5 @@ test("the program of its settings counts as soon as the folder is trusted, and s
   await screen.page.locator(".tab", { hasText: "too-much.rig" }).click();
   assert.match(await screen.serverState("RigLang is not installed"), /did not start \(.*program lsp\)/);
   assert.equal(existsSync(started), true);
-  await screen.picture("14-missing");
+  await screen.picture("15-missing");
 });

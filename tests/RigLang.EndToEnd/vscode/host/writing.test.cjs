@@ -1,6 +1,6 @@
 const assert = require("node:assert/strict");
 const vscode = require("vscode");
-const { ask, noErrors, open, placeOf, putBack, rangeOf, replace, untitled } = require("./support/documents.cjs");
+const { ask, eventually, noErrors, open, placeOf, putBack, rangeOf, replace, someError, untitled } = require("./support/documents.cjs");
 
 const labels = ({ items }) => items.map(({ label }) => (typeof label === "string" ? label : label.label));
 
@@ -49,16 +49,16 @@ describe("writing", () => {
     await type("\n");
     await type("axle front");
     await type("\n");
-    await type('note "x');
-    assert.equal(document.getText(), 'vehicle van\n    axle front\n        note "x"');
+    await type("carries 1195 kg");
+    assert.equal(document.getText(), "vehicle van\n    axle front\n        carries 1195 kg");
     await vscode.commands.executeCommand("editor.action.commentLine");
-    assert.equal(document.lineAt(2).text, '        # note "x"');
+    assert.equal(document.lineAt(2).text, "        # carries 1195 kg");
     await vscode.commands.executeCommand("workbench.action.revertAndCloseActiveEditor");
   });
 
   it("a file that is on no disk is checked too", async () => {
     const document = await untitled("vehicle van\n    wheelbase 3 kg\n");
-    await require("./support/documents.cjs").someError(document);
+    await someError(document);
     await replace(document, "kg", "m");
     await noErrors(document);
     await vscode.commands.executeCommand("workbench.action.revertAndCloseActiveEditor");
@@ -80,6 +80,18 @@ describe("writing", () => {
     assert.ok(await vscode.workspace.applyEdit(feet.edit));
     assert.match(van.getText(), /wheelbase +[\d. ]+(ft|in)/);
     await noErrors(van);
+    await putBack(van);
+  });
+
+  it("the line that is left with Enter is put in order", async () => {
+    const van = await open("people-carrier/1-van.rig");
+    const at = placeOf(van, "\n", "wheelbase");
+    const line = van.lineAt(at.line).text;
+    vscode.window.activeTextEditor.selection = new vscode.Selection(at, at);
+    await vscode.commands.executeCommand("type", { text: "   " });
+    assert.equal(van.lineAt(at.line).text, `${line}   `);
+    await vscode.commands.executeCommand("type", { text: "\n" });
+    await eventually("the blanks to go", () => van.lineAt(at.line).text === line, vscode.workspace.onDidChangeTextDocument);
     await putBack(van);
   });
 });
