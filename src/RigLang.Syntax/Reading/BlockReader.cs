@@ -14,34 +14,52 @@ internal sealed class BlockReader
     /// <summary>Below the head: facts and blocks, then facts of a block.</summary>
     private const int DeepestMeaning = 2;
 
-    /// <summary>How deep the tree gets whatever the file says.</summary>
-    private const int DeepestNode = 5;
-
     private readonly List<Open> open = [];
-    private readonly ImmutableArray<(int Line, LineFinding Finding)>.Builder findings = ImmutableArray.CreateBuilder<(int, LineFinding)>();
+    private readonly ImmutableArray<LineSyntax> lines;
+    private readonly IndentTrial trial;
+
+    private BlockReader(ImmutableArray<LineSyntax> lines, IndentTrial trial)
+    {
+        this.lines = lines;
+        this.trial = trial;
+    }
 
     public static DeclarationSyntax Read(ImmutableArray<LineSyntax> lines)
     {
-        var reader = new BlockReader();
-        var begins = BeginsDeclaration(lines[0]);
-        reader.open.Add(new Open(-1, -1, null));
-        for (var i = begins ? 1 : 0; i < lines.Length; i++)
+        var trial = IndentTrial.Of(lines);
+        var nodes = Lay(lines, trial);
+        if (trial.Problems.Count > 0 || trial.HasFactInFirstColumn)
         {
-            if (lines[i].Statement is FactSyntax fact)
-            {
-                reader.Add(i, lines[i], fact);
-            }
+            trial = IndentRepair.Best(trial, better => Lay(lines, better));
+            nodes = Lay(lines, trial);
         }
 
-        reader.CloseDownTo(0);
-        return new DeclarationSyntax(lines, begins ? lines[0].Statement : null, reader.open[0].Children.ToImmutable(), reader.findings.ToImmutable());
+        return new DeclarationSyntax(lines, BeginsDeclaration(lines[0]) ? lines[0].Statement : null, nodes, [.. trial.Findings(lines)]);
     }
 
     public static bool BeginsDeclaration(LineSyntax line) => line.Statement is OpeningSyntax or UseSyntax or LanguageSyntax;
 
-    private void Add(int index, LineSyntax line, FactSyntax fact)
+    /// <summary>Nests the lines by the columns of a trial, which takes down what doesn't fit.</summary>
+    private static ImmutableArray<NodeSyntax> Lay(ImmutableArray<LineSyntax> lines, IndentTrial trial)
     {
-        var column = line.IndentColumns;
+        var reader = new BlockReader(lines, trial);
+        trial.Problems.Clear();
+        reader.open.Add(new Open(-1, -1, null));
+        for (var i = BeginsDeclaration(lines[0]) ? 1 : 0; i < lines.Length; i++)
+        {
+            if (lines[i].Statement is FactSyntax fact)
+            {
+                reader.Add(i, fact);
+            }
+        }
+
+        reader.CloseDownTo(0);
+        return reader.open[0].Children.ToImmutable();
+    }
+
+    private void Add(int index, FactSyntax fact)
+    {
+        var column = trial.Columns[index];
         if (column == 0)
         {
             CloseDownTo(0);
@@ -49,20 +67,22 @@ internal sealed class BlockReader
         }
         else
         {
-            column = Place(index, line, column);
+            column = Place(index, column);
         }
 
+        var isBlock = Kinds.OpensBlock(fact.Keyword.Text);
         if (open.Count > DeepestMeaning)
         {
-            findings.Add((index, NestedTooDeep.Of(line, open[DeepestMeaning].Column)));
+            Note(IndentProblemKind.TooDeep, isBlock, index, open[isBlock ? 1 : DeepestMeaning].Column);
+            column = open[DeepestMeaning].Column; // read with the block's facts, where it can't but belong
+            CloseDownTo(DeepestMeaning - 1);
         }
-
-        if (open.Count > DeepestNode)
+        else if (open.Count > 1 && (isBlock || IsNoBlock(open[^1].Fact!)))
         {
-            CloseDownTo(DeepestNode - 1);
+            Note(IndentProblemKind.OutOfPlace, isBlock, index, 0);
         }
 
-        if (open[^1].ChildColumn < 0 && line.IndentColumns > 0)
+        if (open[^1].ChildColumn < 0 && trial.Columns[index] > 0)
         {
             open[^1].ChildColumn = column;
         }
@@ -71,7 +91,7 @@ internal sealed class BlockReader
     }
 
     /// <summary>Closes what this line is not a part of, and answers the column that it counts as.</summary>
-    private int Place(int index, LineSyntax line, int column)
+    private int Place(int index, int column)
     {
         var closed = false;
         while (open[^1].Column >= column)
@@ -86,9 +106,12 @@ internal sealed class BlockReader
             return column;
         }
 
-        findings.Add((index, IndentMatchesNothing.Of(line, siblings, open[^1].Column)));
+        Note(IndentProblemKind.MatchesNothing, false, index, siblings);
         return siblings;
     }
+
+    private void Note(IndentProblemKind kind, bool isBlock, int index, int column) =>
+        trial.Problems.Add(new IndentProblem(kind, isBlock, index, column, open[^1].Column, [.. open.Skip(1).Select(node => node.Line)], [.. open.Select(node => node.ChildColumn)]));
 
     private void CloseDownTo(int last)
     {
@@ -99,6 +122,9 @@ internal sealed class BlockReader
             open[^1].Children.Add(new NodeSyntax(done.Line, done.Fact!, done.Children.ToImmutable()));
         }
     }
+
+    /// <summary>Nothing stands under a value, nor under the name of another declaration.</summary>
+    private static bool IsNoBlock(FactSyntax fact) => !CanBeBlock(fact) || (fact.Arguments.Length > 0 && Kinds.IsKind(fact.Keyword.Text));
 
     /// <summary>The head of a block is a word with at most names and a title behind it.</summary>
     private static bool CanBeBlock(FactSyntax fact) => fact.Arguments.All(argument => argument is WordSyntax or TextSyntax);

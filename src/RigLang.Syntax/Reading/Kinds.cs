@@ -10,8 +10,11 @@ public static class Kinds
 
     public static bool IsKind(string word) => word is "vehicle" or "trailer" or "hitch" or "load" or "rig" or "trip" or "weighing" or "run" or "practice";
 
+    /// <summary>Words that open a block and stand nowhere else: their indent is one level, whatever stands above.</summary>
+    public static bool OpensBlock(string word) => word is "axle" or "aboard" or "electric" or "combustion" or "on" or "leg" or "stop" or "pass";
+
     /// <summary>The kind that was meant by an unknown word that opens something; null if it looks like a fact whose indent was forgotten.</summary>
-    internal static string? Meant(string word)
+    public static string? Meant(string word)
     {
         var lower = word.ToLowerInvariant();
         return IsKind(lower) ? lower : Synonym(lower) ?? Spelling.Nearest(lower, All, Math.Clamp(lower.Length / 3, 1, 2));

@@ -40,6 +40,66 @@ public class BlockTests
         finding.Finding.Fixes.Select(fix => fix.NewText.Length).Should().Equal(8, 4);
     }
 
+    [Theory]
+    [InlineData("    wheelbase", "  wheelbase", 1)]
+    [InlineData("    wheelbase", "        wheelbase", 1)]
+    [InlineData("    axle front", "  axle front", 3)]
+    [InlineData("    axle front", "        axle front", 3)]
+    [InlineData("    axle rear", "        axle rear", 6)]
+    [InlineData("    axle rear", "            axle rear", 6)]
+    [InlineData("    axle rear", "  axle rear", 6)]
+    [InlineData("        carries 1195", "    carries 1195", 8)]
+    [InlineData("        track-width 1.6", "            track-width 1.6", 5)]
+    [InlineData("    aboard", "  aboard", 10)]
+    public void A_single_wrong_indent_is_one_finding_and_moves_no_other_line(string written, string slip, int line)
+    {
+        const string text = """
+            vehicle van
+                wheelbase 2.94 m
+                overhang 1.09 m
+                axle front
+                    carries 1250 kg
+                    track-width 1.6 m
+                axle rear
+                    axle-rating 1300 kg
+                    carries 1195 kg
+                    pressure 2 bar
+                aboard
+                    item driver 84 kg
+                electric
+                    motor-power 180 kW
+            """;
+        var typed = text.Replace(written, slip);
+
+        var findings = FileSyntax.Parse(typed).Findings().ToList();
+
+        findings.Select(finding => finding.Line).Should().Equal(line);
+        Outline(typed).Should().Be(Outline(text));
+    }
+
+    [Theory]
+    [InlineData("wheelbase")]
+    [InlineData("overhang")]
+    [InlineData("axle front")]
+    [InlineData("aboard")]
+    public void A_fact_in_the_first_column_is_one_finding(string fact)
+    {
+        const string text = "vehicle van\n    wheelbase 2.94 m\n    overhang 1 m\n    axle front\n        carries 5 kg\n    aboard\n        item driver 84 kg";
+        var typed = text.Replace("    " + fact, fact);
+
+        FileSyntax.Parse(typed).Findings().Select(finding => finding.Finding.Check.Slug).Should().Equal("fact-in-first-column");
+        Outline(typed).Should().Be(Outline(text));
+    }
+
+    [Fact]
+    public void A_rig_whose_first_line_stands_back_keeps_its_other_lines()
+    {
+        const string text = "rig a\n  vehicle van\n    trailer box\n    load us\n    speed 80 km/h";
+
+        FileSyntax.Parse(text).Findings().Should().ContainSingle().Which.Line.Should().Be(1);
+        Outline(text).Should().Be("vehicle trailer load speed");
+    }
+
     [Fact]
     public void Facts_before_the_first_opening_are_kept() => Outline("    speed 5 km/h\n        links 4").Should().Be("speed(links)");
 

@@ -9,7 +9,7 @@ public static class IndentMatchesNothing
         Code = "RL102",
         Slug = "indent-matches-nothing",
         Severity = Severity.Error,
-        Summary = "A line goes back to an indent at which no line above it stands.",
+        Summary = "A line has an indent that the lines around it have not.",
         Why = "The indent says what a fact belongs to. Between two levels it belongs to neither, and the wrong axle could get the load.",
         Bad = "vehicle van\n    axle front\n        carries 1195 kg\n      track-width 1.63 m\n",
         Good = "vehicle van\n    axle front\n        carries 1195 kg\n        track-width 1.63 m\n",
@@ -29,4 +29,9 @@ public static class IndentMatchesNothing
             ? new LineFinding(Check, place, message, [first, new LineFix($"Indent by {parentColumn}", indent, new string(' ', parentColumn))])
             : new LineFinding(Check, place, message, [first]);
     }
+
+    /// <summary>A line that makes the others around it look out of place.</summary>
+    internal static LineFinding OfMoved(LineSyntax line, int column) =>
+        new(Check, line.Statement!.Span, $"This line is indented by {line.IndentColumns}, and the lines around it don't fit so: indent it by {column}.",
+            [new LineFix($"Indent by {column}", new TextSpan(0, line.IndentLength), new string(' ', column))]);
 }
