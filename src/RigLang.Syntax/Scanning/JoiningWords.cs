@@ -6,7 +6,7 @@ internal static class JoiningWords
     public static bool Contains(ReadOnlySpan<char> word) => word switch
     {
         "at" or "behind" or "ahead" or "of" or "high" or "left" or "right" or "on" or "from" or "for"
-            or "within" or "speed" or "because" or "like" or "least" or "most" or "x" => true,
+            or "within" or "speed" or "because" or "like" or "least" or "most" or "x" or "to" or "and" => true,
         _ => false,
     };
 

@@ -37,6 +37,9 @@ internal sealed partial class LineScanner
             case '+' when next == '-':
                 Add(AtomKind.PlusMinus, 2);
                 return true;
+            case '.' when next == '.' && after == '.':
+                AddStray(at + 3);
+                return true;
             case '.' when next == '.':
                 Add(AtomKind.Dots, 2);
                 return true;

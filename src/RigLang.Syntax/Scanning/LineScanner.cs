@@ -55,6 +55,7 @@ internal sealed partial class LineScanner
             ScanAtom();
         }
 
+        JoinRanges();
         JoinCompounds();
         AddInvisible();
     }

@@ -128,6 +128,12 @@ public class ArgumentTests
     [InlineData("speed 90 km / h", "!90 km / h!")]
     [InlineData("mass 1e3 kg at axle", "!1e3 kg!  at  axle")]
     [InlineData("limit tongue-ratio 7-10 % high", "tongue-ratio  !7-10 %!  high")]
+    [InlineData("limit tongue-ratio 7 to 10 % high", "tongue-ratio  !7 to 10 %!  high")]
+    [InlineData("limit tongue-ratio 7 % to 10 %", "tongue-ratio  !7 % to 10 %!")]
+    [InlineData("limit tongue-ratio between 7 % and 10 % high", "tongue-ratio  !between 7 % and 10 %!  high")]
+    [InlineData("limit tongue-ratio 7 % \u2013 10 %", "tongue-ratio  !7 % \u2013 10 %!")]
+    [InlineData("limit tongue-ratio 7 % ... 10 %", "tongue-ratio  !7 % ... 10 %!")]
+    [InlineData("limit tongue-ratio 7...10 %", "tongue-ratio  !7...10 %!")]
     [InlineData("mass (5 kg + 3 kg) high", "!(5 kg + 3 kg)!  high")]
     [InlineData("mass (5 + 3) kg", "!(5 + 3) kg!")]
     [InlineData("body (mpv) # c", "!(mpv)!")]
@@ -187,6 +193,15 @@ public class ArgumentTests
         var read = Fixture.Line(line);
         (read.Comment is { } span ? read.TextOf(span) : null).Should().Be(comment);
     }
+
+    [Theory]
+    [InlineData("7 to 10 %", "7 % .. 10 %")]
+    [InlineData("7 % to 10 %", "7 % .. 10 %")]
+    [InlineData("between 7 and 10 kg", "7 kg .. 10 kg")]
+    [InlineData("900 g \u2013 1 kg", "900 g .. 1 kg")]
+    [InlineData("7...10", "7 .. 10")]
+    public void A_range_in_words_is_written_with_dots(string typed, string written) =>
+        Fixture.Line($"limit x {typed}").Findings.Should().ContainSingle().Which.Fixes.Should().ContainSingle().Which.NewText.Should().Be(written);
 
     private static void Clean(string line, string shape)
     {
