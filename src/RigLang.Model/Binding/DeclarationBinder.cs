@@ -4,6 +4,8 @@ using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
 using RigLang.Model.Files;
 using RigLang.Syntax;
+using RigLang.Syntax.Checks.Writing;
+using RigLang.Syntax.Reading;
 using RigLang.Syntax.Tree;
 
 namespace RigLang.Model.Binding;
@@ -25,7 +27,7 @@ internal sealed class DeclarationBinder
     {
         var binder = new DeclarationBinder(file, syntax);
         binder.TakeLineFindings();
-        var kind = syntax.Opening is { } opening ? DeclarationKinds.Find(opening.Kind.Text) : null;
+        var kind = syntax.Opening is { } opening ? DeclarationKinds.Find(Kinds.Meant(opening.Kind.Text) ?? "") : null;
         var root = kind is { } known ? binder.BindBlock(Vocabulary.Root(known), null, syntax.Nodes) : null;
         if (kind is null)
         {
@@ -67,6 +69,7 @@ internal sealed class DeclarationBinder
         // Under an opening that isn't understood everything waits for the opening to be mended; it was reported when the line was read.
         if (syntax.Opening is null && syntax.Nodes is [var first, ..])
         {
+            findings.RemoveAll(static finding => finding.Check == FactInFirstColumn.Check); // its advice, to indent, would not help
             findings.Add(NothingOpen.Report(PlaceOf(first.Line, first.Fact.Span)));
         }
     }

@@ -4,6 +4,7 @@ using RigLang.Model.Checks.Units;
 using RigLang.Model.Declaring;
 using RigLang.Quantities;
 using RigLang.Syntax;
+using RigLang.Syntax.Checks;
 using RigLang.Syntax.Tree;
 
 namespace RigLang.Model.Binding;
@@ -13,7 +14,7 @@ internal static class FactReader
 {
     public static Fact Read(FactDeclaration fact, FactSyntax syntax, Place place, List<Finding> findings)
     {
-        var line = new LineReading(fact, syntax, place, findings);
+        var line = new LineReading(fact, syntax, place, []);
         var values = ImmutableDictionary.CreateBuilder<string, SlotValue>(StringComparer.Ordinal);
         foreach (var slot in fact.Signature.Slots.Where(slot => slot.Lead is null))
         {
@@ -21,8 +22,25 @@ internal static class FactReader
         }
 
         ReadPhrases(line, values);
-        Judge(fact, place, values, findings);
+        Judge(fact, place, values, line.Findings);
+        findings.AddRange(WithoutConsequences(line));
         return new Fact(fact, place, values.ToImmutable(), KeyOf(fact, values, line));
+    }
+
+    /// <summary>Once something on the line isn't understood, that something else is missing, misplaced or left over mostly follows from it.</summary>
+    private static IEnumerable<Finding> WithoutConsequences(LineReading line)
+    {
+        var isUnclear = line.IsMiswritten;
+        foreach (var finding in line.Findings)
+        {
+            var isOfShape = finding.Check == ValueMissing.Declaration || finding.Check == WrongForm.Declaration || finding.Check == ArgumentLeftOver.Declaration;
+            if (!(isOfShape && isUnclear) && !(finding.Check == UnitMissing.Declaration && line.IsMiswrittenBehind(finding.Place.Span)))
+            {
+                yield return finding;
+            }
+
+            isUnclear |= isOfShape || finding.Severity == Severity.Error;
+        }
     }
 
     private static void ReadSlot(LineReading line, Slot slot, ImmutableDictionary<string, SlotValue>.Builder values)
@@ -52,9 +70,18 @@ internal static class FactReader
             // Stray text and half-read tyres were reported when the line was read.
             if (next is not StraySyntax)
             {
-                line.Findings.Add(WrongForm.Report(line.PlaceOf(next!.Span), line.Fact, slot));
+                line.Findings.Add(slot.Form is BoundForm && next is MeasureSyntax { Terms: [var low, { IsNegative: true } high], HalfWidth: null }
+                    ? WrongForm.ReportRange(line.PlaceOf(next.Span), line.Fact, EndOf(line, low, high), EndOf(line, high, low))
+                    : WrongForm.Report(line.PlaceOf(next!.Span), line.Fact, slot));
             }
         }
+    }
+
+    /// <summary>One end of a range, with the other's unit if it has none.</summary>
+    private static string EndOf(LineReading line, TermSyntax term, TermSyntax other)
+    {
+        var text = line.TextOf(term.Quantity.Span);
+        return term.Quantity.Parts[^1].Unit is null && other.Quantity.Parts[^1].Unit is { } unit ? $"{text} {unit.Text}" : text;
     }
 
     private static bool IsLead(FactDeclaration fact, ArgumentSyntax argument) =>
@@ -63,8 +90,7 @@ internal static class FactReader
     private static void ReadPhrases(LineReading line, ImmutableDictionary<string, SlotValue>.Builder values)
     {
         var open = line.Fact.Signature.Slots.Where(slot => slot.Lead is not null).ToList();
-        var leftOver = new List<TextSpan>();
-        var followsStray = line.HasStrayBefore;
+        var leftOver = new List<ArgumentSyntax>();
         while (line.Next is { } next)
         {
             var slot = next is WordSyntax word ? open.FirstOrDefault(slot => slot.Lead == word.Text) : null;
@@ -74,25 +100,25 @@ internal static class FactReader
                 open.Remove(slot);
                 ReadSlot(line, slot with { IsOptional = false }, values);
             }
-            else if (next is StraySyntax)
+            else if (next is not StraySyntax)
             {
-                followsStray = true;
-            }
-            else if (!followsStray)
-            {
-                leftOver.Add(next.Span);
+                leftOver.Add(next);
             }
         }
 
-        // One finding for all of it; what stands behind text that the line reader reported falls with that.
-        if (leftOver.Count > 0)
+        var missing = open.Where(slot => !slot.IsOptional).ToList();
+        var rest = leftOver.Count == 0 ? default : TextSpan.FromBounds(leftOver[0].Span.Start, leftOver[^1].Span.End);
+        if (missing is [var only] && leftOver is [MeasureSyntax, ..])
         {
-            line.Findings.Add(ArgumentLeftOver.Report(line.PlaceOf(TextSpan.FromBounds(leftOver[0].Start, leftOver[^1].End)), line.Fact));
+            line.Findings.Add(ValueMissing.ReportLead(line.PlaceOf(rest), line.Fact, only));
         }
-
-        foreach (var slot in open.Where(slot => !slot.IsOptional))
+        else if (missing.Count > 0)
         {
-            line.Findings.Add(ValueMissing.Report(line.PlaceOfMissing, line.Fact, slot));
+            line.Findings.Add(ValueMissing.Report(leftOver.Count > 0 ? line.PlaceOf(rest) : line.PlaceOfMissing, line.Fact, missing[0]));
+        }
+        else if (leftOver.Count > 0)
+        {
+            line.Findings.Add(ArgumentLeftOver.Report(line.PlaceOf(rest), line.Fact));
         }
     }
 
@@ -102,6 +128,12 @@ internal static class FactReader
         foreach (var written in values.Values.OfType<MeasureValue>().Where(written => HalfWidthOverValue.Applies(fact, written.Measure)))
         {
             findings.Add(HalfWidthOverValue.Report(line with { Span = written.Span }, fact, written.Measure));
+        }
+
+        if (values.GetValueOrDefault("mass") is MeasureValue { Measure.Value: < 0 } less)
+        {
+            findings.Add(MustBePositive.Report(line with { Span = less.Span }, fact, less.Measure));
+            values.Remove("mass");
         }
 
         if (!values.TryGetValue(Signature.ValueRole, out var value) || value is not MeasureValue { Measure: var measure })

@@ -1,5 +1,6 @@
 using RigLang.Model.Declaring;
 using RigLang.Syntax;
+using RigLang.Syntax.Checks;
 using RigLang.Syntax.Tree;
 
 namespace RigLang.Model.Binding;
@@ -16,8 +17,12 @@ internal sealed class LineReading(FactDeclaration fact, FactSyntax syntax, Place
 
     public ArgumentSyntax? AfterNext => index + 1 < syntax.Arguments.Length ? syntax.Arguments[index + 1] : null;
 
-    /// <summary>Whether something that the line reader didn't understand was passed already.</summary>
-    public bool HasStrayBefore => syntax.Arguments.Take(index).Any(argument => argument is StraySyntax);
+    /// <summary>Whether the line's writing has an error behind its keyword; then nobody knows what its arguments should have been.</summary>
+    public bool IsMiswritten => line.Declaration.Lines[line.Line].Findings.Any(finding => finding.Check.Severity == Severity.Error && finding.Span.Start >= syntax.Keyword.Span.End);
+
+    /// <summary>Whether an error of the line's writing stands right behind a value: a unit with a full stop is no missing unit.</summary>
+    public bool IsMiswrittenBehind(TextSpan value) => line.Declaration.Lines[line.Line].Findings.Any(finding =>
+        finding.Check.Severity == Severity.Error && finding.Span.Start >= value.End && finding.Span.Start <= value.End + 1);
 
     private int index;
 

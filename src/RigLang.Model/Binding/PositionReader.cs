@@ -52,6 +52,14 @@ internal static class PositionReader
         }
 
         line.Advance();
+        if (line.Next is WordSyntax { Text: "axle" } axle)
+        {
+            line.Advance();
+            var pieces = line.PlaceOf(TextSpan.FromBounds(name.Span.Start, axle.Span.End));
+            line.Findings.Add(new Finding(WrongForm.Declaration, pieces, $"A point is one word: `{name.Text}-axle`.") { Fixes = [new Fix($"Write `{name.Text}-axle`", pieces, $"{name.Text}-axle")] });
+            return null;
+        }
+
         if (measure is { Measure.Value: < 0 })
         {
             line.Findings.Add(MustBePositive.ReportPlace(line.PlaceOf(TextSpan.FromBounds(distance.Span.Start, name.Span.End)), measure.Measure, isAhead, name.Text));

@@ -47,7 +47,7 @@ public sealed record Signature(ImmutableArray<Slot> Slots)
             TextForm or PathForm => $"\"{slot.Role.ToUpperInvariant()}\"",
             _ => slot.Role.ToUpperInvariant(),
         };
-        var whole = slot.Lead is null or "at" ? what : $"{slot.Lead} {what}";
+        var whole = slot.Lead is null || slot.Form is PositionForm ? what : $"{slot.Lead} {what}";
         return slot.IsOptional ? $"[{whole}]" : whole;
     }
 }

@@ -30,11 +30,23 @@ internal sealed class Linker
     public static LinkedFile Link(Workspace workspace, RigFile file, LinkedFile? previous)
     {
         var linker = new Linker(workspace, file, previous);
+        linker.ReportOrder();
         linker.FollowUses();
         var own = file.Declarations.Where(declaration => declaration.Kind is not null).ToList();
         linker.ReportNamesTaken(own);
         var declarations = own.Select(declaration => linker.Follow(declaration, [])).ToImmutableArray();
         return new LinkedFile(file, declarations, linker.done, [.. linker.used.Values], [.. linker.findings, .. declarations.SelectMany(declaration => declaration.Findings)]);
+    }
+
+    private void ReportOrder()
+    {
+        for (var i = 0; i < file.Declarations.Length; i++)
+        {
+            if (file.Syntax.OfOrder(i) is { } late)
+            {
+                findings.Add(new Finding(late.Check, new Place(file.Id, file.Declarations[i].Syntax, 0, late.Span), late.Message));
+            }
+        }
     }
 
     private void FollowUses()

@@ -69,9 +69,9 @@ public sealed partial class FileSyntax
     {
         for (var i = 0; i < Declarations.Length; i++)
         {
-            if (i > 0 && Declarations[i].Head is LanguageSyntax language && !IsFirstStatement(i))
+            if (OfOrder(i) is { } late)
             {
-                yield return (FirstLines[i], LanguageNotFirst.Of(language.Span));
+                yield return (FirstLines[i], late);
             }
 
             foreach (var (line, finding) in Declarations[i].AllFindings())
@@ -80,6 +80,10 @@ public sealed partial class FileSyntax
             }
         }
     }
+
+    /// <summary>What is wrong with a declaration's first line only because of what stands before it, or null.</summary>
+    public LineFinding? OfOrder(int declaration) =>
+        declaration > 0 && Declarations[declaration].Head is LanguageSyntax language && !IsFirstStatement(declaration) ? LanguageNotFirst.Of(language.Span) : null;
 
     /// <summary>The file's text, to the letter.</summary>
     public override string ToString()

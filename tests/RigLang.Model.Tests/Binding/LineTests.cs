@@ -94,6 +94,20 @@ public sealed class LineTests
     [InlineData("vehicle v\n    wheelbase 2.94 m long", "argument-left-over")]
     [InlineData("vehicle v\n    wheelbase 2.94 m and no more", "argument-left-over")]
     [InlineData("vehicle v\n    wheelbase ~2.94 m", "stray-text")]
+    [InlineData("vehicle v\n    wheelbase about 2.94 m", "wrong-form")]
+    [InlineData("vehicle v\n    wheelbase 2.94 m.", "name-malformed")]
+    [InlineData("vehicle v\n    wheelbase 2.9O m", "unit-unknown")]
+    [InlineData("practice p\n    limit 7 % .. 10 %", "wrong-form")]
+    [InlineData("practice p\n    limit tongue-ratio 7 - 10 %", "wrong-form")]
+    [InlineData("practice p\n    limit tongue-ratio 7 to 10 %", "range-with-hyphen")]
+    [InlineData("practice p\n    limit tongue-ratio => 7 %", "bound-without-value")]
+    [InlineData("load l\n    on vehicle\n        item bags 45 kg in boot", "value-missing")]
+    [InlineData("load l\n    on vehicle\n        item big bags 45 kg at axle", "wrong-form")]
+    [InlineData("load l\n    on vehicle\n        item bags -45 kg at axle", "must-be-positive")]
+    [InlineData("load l\n    on vehicle\n        item bags 45 kg at 1 m ahead of rear axle", "wrong-form")]
+    [InlineData("use \"a.rig\"\nlanguage 1", "language-not-first")]
+    [InlineData("x", "nothing-open")]
+    [InlineData("rgi r\n    speed 80 km/h", "unknown-kind")]
     [InlineData("load l\n    on trailer\n        item box 5 kg at -2 m behind axle", "must-be-positive")]
     [InlineData("vehicle v\n    wheelbase 0 m", "must-be-positive")]
     [InlineData("vehicle v\n    wheelbase -2.9 m", "must-be-positive")]
@@ -113,11 +127,12 @@ public sealed class LineTests
     [Fact]
     public void A_forgotten_at_is_asked_for_and_the_place_marked_as_one()
     {
-        var findings = Reading.Findings(Reading.File("load l\n    on trailer\n        item hay 18 kg 1.30 m ahead of axle")).ToList();
+        var finding = Reading.Findings(Reading.File("load l\n    on trailer\n        item hay 18 kg 1.30 m ahead of axle")).Should().ContainSingle().Subject;
 
-        findings.Select(finding => finding.Check.Slug).Should().BeEquivalentTo("value-missing", "argument-left-over");
-        findings.Single(finding => finding.Check.Slug == "argument-left-over").Place.Text.Should().Be("1.30 m ahead of axle");
-        findings.Single(finding => finding.Check.Slug == "value-missing").Message.Should().StartWith("`item` needs its place behind `at`, for instance");
+        finding.Check.Slug.Should().Be("value-missing");
+        finding.Place.Text.Should().Be("1.30 m ahead of axle");
+        finding.Message.Should().StartWith("`at` is missing before `1.30 m ahead of axle`");
+        finding.Fixes.SelectMany(fix => fix.Edits).Should().ContainSingle().Which.NewText.Should().Be("at ");
     }
 
     [Theory]

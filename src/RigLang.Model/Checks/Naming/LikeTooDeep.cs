@@ -16,10 +16,21 @@ public static class LikeTooDeep
         Summary = "A chain of `like` is longer than eight.",
         Why = "A reader must be able to follow where a line comes from.",
         Bad = """
-            load a9 like a8 # and so on, nine deep
+            load a
+            load b like a
+            load c like b
+            load d like c
+            load e like d
+            load f like e
+            load g like f
+            load h like g
+            load i like h
+            load j like i
             """,
         Good = """
-            load a9 like a1
+            load a
+            load b like a
+            load j like b
             """,
         Fix = "Make it like a declaration nearer to the first.",
         CanBeAllowed = false,

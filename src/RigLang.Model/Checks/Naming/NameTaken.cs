@@ -28,7 +28,7 @@ public static class NameTaken
     };
 
     public static Finding Report(Place second, string kind, string name, Place first) =>
-        new(Declaration, second, $"There is already {Phrase.WithArticle(kind)} `{name}` in sight; rename one of the two.")
+        new(Declaration, second, $"There is already {Phrase.WithArticle(kind)} `{name}` in sight; rename one of the two, or indent the line if it belongs to the declaration above.")
         {
             Related = [new Related(first, $"the other `{name}`")],
         };

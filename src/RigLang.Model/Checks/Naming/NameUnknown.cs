@@ -42,7 +42,8 @@ public static class NameUnknown
 
         message += names.Count switch
         {
-            0 => advice ?? $" There is none in this file or in those that it uses; `use \"path\"` in the first column shows it another file.",
+            _ when advice is not null => advice,
+            0 => $" There is none in this file or in those that it uses; `use \"path\"` in the first column shows it another file.",
             <= 6 => $" There is {string.Join(", ", names.Select(known => $"`{known}`"))}.",
             _ => "",
         };

@@ -42,10 +42,12 @@ public static class UnknownKeyword
 
         var near = Spelling.Nearest(word, block.Facts.Concat(Facts.EverywhereFacts.Block.Facts).Select(fact => fact.Keyword));
         return near is null
-            ? new Finding(Declaration, keyword, $"`{word}` is no keyword of {Phrase.WithArticle(block.Keyword)}. Completion lists those that are; a remark begins with `#`.")
-            : new Finding(Declaration, keyword, $"`{word}` is no keyword of {Phrase.WithArticle(block.Keyword)}. Did you mean `{near}`?")
+            ? new Finding(Declaration, keyword, $"`{word}` is no keyword {Where(block)}. Completion lists those that are; a remark begins with `#`.")
+            : new Finding(Declaration, keyword, $"`{word}` is no keyword {Where(block)}. Did you mean `{near}`?")
             {
                 Fixes = [new Fix($"Write `{near}`", keyword, near)],
             };
     }
+
+    private static string Where(BlockDeclaration block) => block.Parent is null ? $"of {Phrase.WithArticle(block.Keyword)}" : $"under `{block.Keyword}`";
 }

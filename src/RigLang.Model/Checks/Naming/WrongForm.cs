@@ -29,6 +29,16 @@ public static class WrongForm
 
     public static Finding Report(Place place, FactDeclaration fact, Slot slot) => Report(place, fact, slot.Form);
 
+    /// <summary>A difference where a range can stand: the minus is meant for a dash.</summary>
+    public static Finding ReportRange(Place place, FactDeclaration fact, string low, string high)
+    {
+        var written = $"{low} .. {high}";
+        return new Finding(Declaration, place, $"`{place.Text}` is a difference, and `{fact.Keyword}` takes a bound or a range. A range is written with two dots: `{written}`.")
+        {
+            Fixes = [new Fix($"Write `{written}`", place, written)],
+        };
+    }
+
     public static Finding Report(Place place, FactDeclaration fact, SlotForm form)
     {
         var found = place.Text;
