@@ -10,6 +10,7 @@ using RigLang.Analysis.Solving;
 using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
+using RigLang.Model.Checks.Naming;
 using RigLang.Model.Declaring;
 using RigLang.Model.Files;
 using RigLang.Model.Linking;
@@ -140,6 +141,13 @@ public sealed class WorkspaceAnalysis
         {
             cancel.ThrowIfCancellationRequested();
             var all = own.Findings.Concat(byDeclaration[own.Syntax]);
+            if (byDeclaration[own.Syntax].Any(static finding => finding.Check == NameTaken.Declaration))
+            {
+                // No name finds it. A line of a rig without its indent opens a second vehicle, too, whose lines are the rig's.
+                remaining.AddRange(InOrder(all.Where(static finding => finding.Check != KeywordElsewhere.Declaration && finding.Check != UnknownKeyword.Declaration)));
+                continue;
+            }
+
             if (linked.Of(own) is not { } declaration)
             {
                 remaining.AddRange(InOrder(all));

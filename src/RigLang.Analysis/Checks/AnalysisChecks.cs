@@ -24,7 +24,7 @@ public static class AnalysisChecks
 {
     public static ImmutableArray<Check> All { get; } =
     [
-        new UnknownReference(),
+        new UnknownReference(), new NamesNoRig(),
         .. ExpectationChecks.All,
         .. QuestionChecks.All,
         .. RatingChecks.All,
@@ -47,7 +47,7 @@ public static class AnalysisChecks
     /// <summary>The declarations of all floors, by code.</summary>
     public static ImmutableArray<CheckDeclaration> Declarations { get; } =
     [
-        .. WritingChecks.All.Concat(ModelChecks.All).Concat(All.Select(check => check.Declaration)).Concat(Allowances.Declarations).Distinct().OrderBy(check => check.Code, StringComparer.Ordinal),
+        .. WritingChecks.All.Concat(ModelChecks.All).Concat(All.Select(check => check.Declaration)).Concat(Allowances.Declarations).Append(ExpectationUntested.Declaration).Distinct().OrderBy(check => check.Code, StringComparer.Ordinal),
     ];
 
     private static readonly FrozenDictionary<string, CheckDeclaration> ByName =

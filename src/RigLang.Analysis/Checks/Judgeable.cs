@@ -2,6 +2,7 @@ using RigLang.Analysis.Results.Rigs;
 using RigLang.Analysis.Results.Trips;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Binding;
+using RigLang.Model.Checks.Units;
 using RigLang.Model.Declaring;
 using RigLang.Model.Linking;
 using RigLang.Syntax.Checks;
@@ -30,19 +31,34 @@ internal static class Judgeable
     private static IEnumerable<Declaration> PartsOf(RigParts parts) =>
         new[] { parts.Rig, parts.Vehicle, parts.Trailer, parts.Hitch, parts.Practice }.OfType<Declaration>().Concat(parts.Loads);
 
-    private static bool HasErrors(Workspace workspace, Declaration part)
+    /// <summary>
+    /// Whether a line of the declaration, or of what the rig names, is in error or of an unlikely size. What would follow from that one slip isn't said
+    /// before it is mended: that the model is off, say. What a plate or a law limits is said in any case.
+    /// </summary>
+    public static bool IsUnsettled(Declaration declaration, RigParts rig) => PartsOf(rig).Prepend(declaration).Any(IsUnsettled);
+
+    /// <summary>The same of one declaration and what it is like.</summary>
+    public static bool IsUnsettled(Declaration part) => IsInError(part) || Levels(part).Any(level => level.Own.Findings.Any(finding => finding.Check == MagnitudeUnlikely.Declaration));
+
+    /// <summary>Whether a line of the declaration, or of what it is like, is in error: it may be the very one that something looks for.</summary>
+    public static bool IsInError(Declaration part) => Levels(part).Any(level => level.Own.Findings.Concat(level.Findings).Any(finding => finding.Severity == Severity.Error));
+
+    public static bool IsInError(RigParts rig) => PartsOf(rig).Any(IsInError);
+
+    private static IEnumerable<Declaration> Levels(Declaration part)
     {
         for (var level = part; level is not null; level = level.Parent)
         {
-            var linked = workspace.Link(level.Own.File)?.Findings.Where(finding => finding.Place.Declaration == level.Own.Syntax) ?? [];
-            if (level.Own.Findings.Concat(level.Findings).Concat(linked).Any(finding => finding.Severity == Severity.Error))
-            {
-                return true;
-            }
+            yield return level;
         }
-
-        return false;
     }
+
+    /// <summary>Whether something on the line is in error, and reported.</summary>
+    public static bool IsBroken(Declaration declaration, Fact line) =>
+        declaration.Own.Findings.Any(finding => finding.Severity == Severity.Error && finding.Place.Line == line.Place.Line && finding.Place.Declaration == line.Place.Declaration);
+
+    private static bool HasErrors(Workspace workspace, Declaration part) =>
+        IsInError(part) || Levels(part).Any(level => workspace.Link(level.Own.File)?.Findings.Any(finding => finding.Place.Declaration == level.Own.Syntax && finding.Severity == Severity.Error) == true);
 
     private static bool MainFiguresComeOut(WorkspaceAnalysis analysis, Declaration declaration) => declaration.Kind switch
     {

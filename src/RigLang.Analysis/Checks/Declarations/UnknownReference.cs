@@ -22,13 +22,22 @@ public sealed class UnknownReference : WorkspaceCheck
                 continue;
             }
 
+            var file = workspace.Link(line.Place.File)!.File;
+            if (file.Declarations.Any(own => own.Kind == kind && own.Name.Length == 0))
+            {
+                continue; // it may be that one, which is reported for having no name
+            }
+
             var inSight = workspace.Link(line.Place.File)!.NamesInSight(kind);
             if (kind == DeclarationKind.Practice)
             {
                 inSight = inSight.Concat(BuiltInPractices.All.Select(practice => practice.Name));
             }
 
-            yield return NameUnknown.Report(line.PlaceOf(Signature.ValueRole), kind.Keyword(), inSight);
+            yield return NameUnknown.Report(line.PlaceOf(Signature.ValueRole), kind.Keyword(), inSight, OtherKind(file, line.WordOf(Signature.ValueRole)!));
         }
     }
+
+    private static string? OtherKind(RigFile file, string name) =>
+        DeclarationKinds.All.FirstOrDefault(kind => file.Find(kind, name) is not null) is var other && file.Find(other, name) is not null ? $" `{name}` is a {other.Keyword()}." : null;
 }

@@ -51,16 +51,24 @@ public sealed class ExpectationMissed : RigCheck
     {
         foreach (var line in rig.Rig.All(EverywhereFacts.Expect))
         {
-            if (Bound.Read(line) is { } bound && Judge(bound, rig) is { } finding)
+            if (Bound.Read(line) is { } bound && Judge(bound, rig, Judgeable.IsUnsettled(rig.Parts.Rig, rig.Parts)) is { } finding)
             {
                 yield return finding;
             }
         }
     }
 
-    /// <summary>The finding for one expectation of a subject, or null when it is met, can't be judged yet, or isn't about such a subject.</summary>
-    internal Finding? Judge(Bound bound, ISubject subject)
+    /// <summary>The finding for one expectation of a subject, or null when it is met, or isn't about such a subject.</summary>
+    /// <param name="bound">The expectation.</param>
+    /// <param name="subject">What it is about.</param>
+    /// <param name="isUnsettled">Whether lines that it rests on are in error; then it isn't said that something is missing.</param>
+    internal Finding? Judge(Bound bound, ISubject subject, bool isUnsettled)
     {
+        if (bound.Evaluate(subject) is { Applies: true, Missing: { } missing })
+        {
+            return isUnsettled ? null : ExpectationUntested.Report(bound, missing);
+        }
+
         if (bound.Evaluate(subject) is not { IsComputed: true } node || bound.Judge(node.Value) is var miss && miss == Miss.None)
         {
             return null;

@@ -14,5 +14,5 @@ public sealed class RunExpectationMissed : RunCheck
     public override CheckDeclaration Declaration => Judge.Declaration;
 
     public override IEnumerable<Finding> Run(RunStudy run) =>
-        run.Block.All(EverywhereFacts.Expect).Select(Bound.Read).OfType<Bound>().Select(bound => Judge.Judge(bound, run)).OfType<Finding>();
+        run.Block.All(EverywhereFacts.Expect).Select(Bound.Read).OfType<Bound>().Select(bound => Judge.Judge(bound, run, Judgeable.IsUnsettled(run.Parts.Run, run.Rig.Parts))).OfType<Finding>();
 }

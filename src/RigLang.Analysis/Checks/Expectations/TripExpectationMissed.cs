@@ -39,7 +39,7 @@ public sealed class TripExpectationMissed : TripCheck
             var currency = Costs.CurrencyIn(subject);
             var finding = bound.Written.Unit.Currency is { } wanted && currency is not null && currency != wanted
                 ? new Finding(Judge.Declaration, line.Place, $"`{bound.Result.Name}` is in {currency}, the expectation in {wanted}; currencies are never converted.")
-                : Judge.Judge(bound, subject);
+                : Judge.Judge(bound, subject, Judgeable.IsUnsettled(trip.Parts.Trip, trip.Rig.Parts));
             if (finding is not null)
             {
                 yield return IsOwn(trip, line.Place) ? finding : finding with { Place = trip.Parts.Trip.Own.NamePlace };

@@ -66,7 +66,7 @@ public sealed class UnknownResult : DeclarationCheck
             _ => [],
         };
         // Read past, it would be judged at the rig's own speed.
-        return Wrong(line, name, line.PlaceOf("result"), measures, "nothing is tested") ?? Backward(line)
+        return Wrong(line, name, line.PlaceOf("result"), measures, "nothing is tested") ?? Uneven(line) ?? Backward(line)
             ?? (line.Values.GetValueOrDefault("at") is RawValue { Argument: var at } ? WrongSpeed(line, at, "nothing is tested") : null);
     }
 
@@ -96,6 +96,22 @@ public sealed class UnknownResult : DeclarationCheck
     private Finding? WrongSpeed(Fact line, ArgumentSyntax at, string soWhat) => at is MeasureSyntax speed && SlotReading.Measure(speed, QuantityKinds.Speed) is not null
         ? null
         : Report(line.Place with { Span = at.Span }, $"Behind `at` stands a speed, for instance {Example(QuantityKinds.Speed)}; so {soWhat} here.");
+
+    /// <summary>A bare number is a ratio by itself: in `7 .. 10 %` it would be seven times the whole.</summary>
+    private Finding? Uneven(Fact line)
+    {
+        if ((line.Values.GetValueOrDefault("bound") as RawValue)?.Argument is not RangeSyntax
+            { Low: { Terms: [{ Quantity.Parts: [.., { Unit: null }] }] } low, High: { Terms: [{ Quantity.Parts: [.., { Unit: { } unit }] }] } high })
+        {
+            return null;
+        }
+
+        var (place, number) = (line.PlaceOf("bound") with { Span = low.Span }, TextOf(line, low));
+        return Report(place, $"`{number}` has no unit and `{TextOf(line, high)}` has one, so nothing is tested here. Write `{number} {unit.Text}`.") with
+        {
+            Fixes = [new Fix($"Write `{number} {unit.Text}`", place, $"{number} {unit.Text}")],
+        };
+    }
 
     /// <summary>From high to low, nothing can lie in a range.</summary>
     private Finding? Backward(Fact line)

@@ -14,5 +14,5 @@ public sealed class WeighingExpectationMissed : WeighingCheck
     public override CheckDeclaration Declaration => Judge.Declaration;
 
     public override IEnumerable<Finding> Run(WeighingStudy weighing) =>
-        weighing.Block.All(EverywhereFacts.Expect).Select(Bound.Read).OfType<Bound>().Select(bound => Judge.Judge(bound, weighing)).OfType<Finding>();
+        weighing.Block.All(EverywhereFacts.Expect).Select(Bound.Read).OfType<Bound>().Select(bound => Judge.Judge(bound, weighing, Judgeable.IsUnsettled(weighing.Parts.Weighing, weighing.Rig.Parts))).OfType<Finding>();
 }

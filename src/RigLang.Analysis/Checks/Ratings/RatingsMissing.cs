@@ -27,7 +27,7 @@ public sealed class RatingsMissing : RigCheck
         foreach (var (fact, part) in new[] { (RigFacts.Vehicle, parts.Vehicle), (RigFacts.Trailer, parts.Trailer), (RigFacts.Hitch, parts.Hitch) })
         {
             // A rig like another says again what that one says; the first one is enough.
-            if (part is null || rig.Rig.Find(fact) is not { } line || !IsOwn(rig, line))
+            if (part is null || Judgeable.IsInError(part) || rig.Rig.Find(fact) is not { } line || !IsOwn(rig, line))
             {
                 continue;
             }

@@ -47,7 +47,7 @@ public sealed class ModelOffRun : RunCheck
     public override IEnumerable<Finding> Run(RunStudy run)
     {
         var gap = run.Compute(RunResults.Gap, run);
-        if (gap.IsComputed && Limits.Exceeds(Math.Abs(gap.Value), Close))
+        if (gap.IsComputed && !Judgeable.IsUnsettled(run.Parts.Run, run.Rig.Parts) && Limits.Exceeds(Math.Abs(gap.Value), Close))
         {
             var share = QuantityWriter.Write(Math.Abs(gap.Value), QuantityKinds.Ratio, DisplaySystem.Metric);
             yield return Report(

@@ -37,7 +37,7 @@ public sealed class RunIncomplete : RunCheck
 
     public override IEnumerable<Finding> Run(RunStudy run)
     {
-        if (run.Compute(RunResults.Gap, run) is { Applies: true, Missing: { } missing })
+        if (!Judgeable.IsUnsettled(run.Parts.Run, run.Rig.Parts) && run.Compute(RunResults.Gap, run) is { Applies: true, Missing: { } missing })
         {
             yield return Report(run.Parts.Run.Own.NamePlace, $"To hold the drive against the model, {missing.Words} is wanted.");
         }

@@ -48,34 +48,35 @@ public sealed class ClockUnclear : TripCheck
     {
         var depart = trip.Block.Find(TripFacts.Depart);
         var departure = (depart?.Value as MomentValue)?.Moment;
-        if (departure is { Clock: null })
+        var isBroken = depart is not null && Judgeable.IsBroken(trip.Parts.Trip, depart);
+        if (departure is { Clock: null } && !isBroken)
         {
             yield return Report(trip, depart!.Place, $"`depart` says the day but no time, so no arrival has one: write `depart {new Moment(departure.Value.Date, new TimeOnly(8, 0))}` or whenever it is.");
         }
 
-        if (trip.Block.Find(TripFacts.ArriveBy) is { Value: MomentValue { Moment: var wish } } arrive && Unclear(wish, departure, "arrive-by", depart is not null) is { } late)
+        if (!isBroken && trip.Block.Find(TripFacts.ArriveBy) is { Value: MomentValue { Moment: var wish } } arrive && Unclear(wish, departure, "arrive-by", depart is not null) is { } late)
         {
             yield return Report(trip, arrive.Place, late);
         }
 
         foreach (var stop in trip.Stops)
         {
-            if (stop.Block.Find(StopFacts.Until) is { Value: MomentValue { Moment: var moment } } until && Unclear(moment, departure, "until", depart is not null) is { } held)
+            if (!isBroken && stop.Block.Find(StopFacts.Until) is { Value: MomentValue { Moment: var moment } } until && Unclear(moment, departure, "until", depart is not null) is { } held)
             {
                 yield return Report(trip, until.Place, held);
             }
 
-            if (stop.Block.Find(StopFacts.LocalTime) is { } change && Clock.DepartureOf(trip)?.Offset is null)
+            if (!isBroken && stop.Block.Find(StopFacts.LocalTime) is { } change && Clock.DepartureOf(trip)?.Offset is null)
             {
                 yield return Report(trip, change.Place, "`local-time` can't be counted: `depart` doesn't say the offset of the clock at the start. Write it there, for instance `+10:00` behind the time.");
             }
         }
     }
 
-    /// <param name="isWritten">Whether there is a `depart` line; one that can't be read is reported by itself.</param>
+    /// <param name="isWritten">Whether there is a `depart` line; one without a time, or that can't be read, is reported by itself.</param>
     private static string? Unclear(Moment moment, Moment? departure, string keyword, bool isWritten) =>
         moment.Clock is null ? $"`{keyword}` says the day but no time, so it isn't counted. Write the time of day behind it."
-        : departure is null && isWritten ? null
+        : departure?.Clock is null && isWritten ? null
         : departure?.Clock is null ? $"`{keyword}` can't be counted: no line says when the trip begins. Write `depart` with date and time."
         : moment.Offset is not null && departure.Value.Offset is null ? $"`{keyword}` has an offset and `depart` has none; it is read as the same clock. Write the offset in both, or in neither."
         : null;

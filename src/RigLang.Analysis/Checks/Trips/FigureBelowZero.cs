@@ -14,7 +14,7 @@ public sealed class FigureBelowZero : TripCheck
         Code = "RL726",
         Slug = "figure-below-zero",
         Severity = Severity.Error,
-        Summary = "A post without power, a wind or a price below zero.",
+        Summary = "A post without power; a reserve, a wind or a price below zero.",
         Why = "Nothing can be computed with it; the results that need it wait.",
         Bad = TripExample.Electric("""
             trip out
@@ -45,6 +45,11 @@ public sealed class FigureBelowZero : TripCheck
 
     public override IEnumerable<Finding> Run(TripStudy trip)
     {
+        if (trip.Block.Find(TripFacts.Reserve) is { } reserve && reserve.MeasureOf(Signature.ValueRole) is { Value: < 0 } spare)
+        {
+            yield return Report(trip, reserve.PlaceOf(Signature.ValueRole), $"A reserve of {spare.Text} would let the trip go on with nothing left. Write it without a sign.");
+        }
+
         foreach (var leg in trip.Legs)
         {
             if (leg.Leg.Find(LegFacts.Journey.Wind) is { } wind && wind.MeasureOf("speed") is { Value: < 0 } speed)

@@ -42,7 +42,7 @@ public sealed class HillsMissing : TripCheck
         foreach (var leg in trip.Legs)
         {
             var missing = trip.Compute(Driving.Driven, leg).Missing;
-            if (missing is null || missing.Block != leg.Leg || (missing.Fact != LegFacts.Journey.Climb && missing.Fact != LegFacts.Journey.Descent))
+            if (missing is null || Judgeable.IsUnsettled(trip.Parts.Trip) || missing.Block != leg.Leg || (missing.Fact != LegFacts.Journey.Climb && missing.Fact != LegFacts.Journey.Descent))
             {
                 continue;
             }

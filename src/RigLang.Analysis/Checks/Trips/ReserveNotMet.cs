@@ -47,7 +47,7 @@ public sealed class ReserveNotMet : TripCheck
             var room = trip.Compute(LegResults.ReserveRoom, leg);
             var left = trip.Compute(LegResults.EnergyLeft, leg);
             // An empty battery or tank has a finding of its own.
-            if (!room.IsComputed || !Limits.FallsBelow(room.Value, 0) || !(left.Value >= 0))
+            if (!room.IsComputed || Judgeable.IsUnsettled(trip.Parts.Trip) || !Limits.FallsBelow(room.Value, 0) || !(left.Value >= 0))
             {
                 continue;
             }

@@ -55,7 +55,7 @@ public sealed class SectionOdd : TripCheck
 
             if (line.MeasureOf("grade") is { } grade && Math.Abs(grade.Value) > SteepestRoad)
             {
-                yield return Report(trip, line.PlaceOf("grade"), $"{grade.Text} is steeper than roads are, {QuantityWriter.Write(Math.Abs(grade.Value), QuantityKinds.Slope, DisplaySystem.Metric)}. Is the point in its place, and the unit right?");
+                yield return Report(trip, line.PlaceOf("grade"), $"{grade.Text} is steeper than roads are, which end at {QuantityWriter.Write(SteepestRoad, grade.Unit, 0)}. Is the point in its place, and the unit right?");
             }
         }
     }

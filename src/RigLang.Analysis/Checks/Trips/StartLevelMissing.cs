@@ -41,7 +41,9 @@ public sealed class StartLevelMissing : TripCheck
     public override IEnumerable<Finding> Run(TripStudy trip)
     {
         FactDeclaration? wanted = Drives.Battery(trip.Rig) is not null ? TripFacts.StartCharge : Drives.Engine(trip.Rig) is not null ? TripFacts.StartFuel : null;
-        if (wanted is not null && !trip.Legs.IsEmpty && trip.Line(trip.Block, wanted) is not { Value: MeasureValue or QueryValue { Query.Goal: not QueryGoal.None } })
+        var other = wanted == TripFacts.StartCharge ? TripFacts.StartFuel : TripFacts.StartCharge;
+        if (wanted is not null && !trip.Legs.IsEmpty && trip.Block.Find(other) is null && !Judgeable.IsInError(trip.Parts.Trip)
+            && trip.Line(trip.Block, wanted) is not { Value: MeasureValue or QueryValue { Query.Goal: not QueryGoal.None } })
         {
             yield return Report(trip, trip.Parts.Trip.Own.NamePlace, $"What is left at each place isn't computed: write `{wanted.Keyword}`, for instance `{wanted.Keyword} {wanted.Example}`.");
         }

@@ -45,6 +45,11 @@ public sealed class StopOutOfPlace : TripCheck
     public override IEnumerable<Finding> Run(TripStudy trip)
     {
         Fact? leg = null;
+        if (trip.Block.All(TripFacts.Leg).Any(line => line.Key.Length == 0))
+        {
+            yield break; // it may be the stop's, and is reported for having no name
+        }
+
         foreach (var line in trip.Block.Facts)
         {
             if (line.Declaration == TripFacts.Leg)

@@ -42,7 +42,7 @@ public sealed class WindWithoutDirection : TripCheck
     {
         foreach (var leg in trip.Legs)
         {
-            if (leg.Leg.Find(LegFacts.Journey.Wind) is not { } line || line.MeasureOf("speed") is not { Value: not 0 } speed || line.WordOf("side") is not null || line.MeasureOf("from") is not null)
+            if (leg.Leg.Find(LegFacts.Journey.Wind) is not { } line || Judgeable.IsBroken(trip.Parts.Trip, line) || line.MeasureOf("speed") is not { Value: not 0 } speed || line.WordOf("side") is not null || line.MeasureOf("from") is not null)
             {
                 continue;
             }

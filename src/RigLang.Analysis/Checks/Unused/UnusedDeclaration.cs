@@ -2,6 +2,7 @@ using System.Runtime.CompilerServices;
 using RigLang.Analysis.Checks.Examples;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Binding;
+using RigLang.Model.Checks.Naming;
 using RigLang.Model.Declaring;
 using RigLang.Model.Linking;
 using RigLang.Syntax.Checks;
@@ -34,6 +35,12 @@ public sealed class UnusedDeclaration : WorkspaceCheck
 
     public override IEnumerable<Finding> Run(Workspace workspace, Declaration declaration)
     {
+        if (!IsPart(declaration.Kind) || workspace.Link(declaration.Own.File) is not { } linked || linked.Findings.Any(finding => finding.Check == NameTaken.Declaration)
+            || linked.Declarations.Any(other => !IsPart(other.Kind) && Judgeable.IsInError(other)))
+        {
+            yield break; // a line in error may be the one that names it
+        }
+
         // A file of parts alone is there for other files to use; which ones do isn't known here.
         if (IsPart(declaration.Kind) && workspace.Link(declaration.Own.File) is { } file && file.FindOwn(declaration.Kind, declaration.Name) == declaration
             && Named.GetValue(file, NamedIn) is { Count: > 0 } named && !named.Contains((declaration.Kind, declaration.Name))

@@ -52,7 +52,7 @@ public sealed class CoupleWaysDisagree : WeighingCheck
         var front = weighing.Compute(WeighingResults.CoupleByFront, weighing);
         var rear = weighing.Compute(WeighingResults.CoupleByRear, weighing);
         var doubt = weighing.Compute(WeighingResults.CoupleDoubt, weighing);
-        if (front.IsComputed && rear.IsComputed && doubt.IsComputed && Limits.Exceeds(Math.Abs(front.Value - rear.Value), doubt.Value))
+        if (!Judgeable.IsInError(weighing.Rig.Parts) && front.IsComputed && rear.IsComputed && doubt.IsComputed && Limits.Exceeds(Math.Abs(front.Value - rear.Value), doubt.Value))
         {
             string Torque(double couple) => QuantityWriter.Write(couple, QuantityKinds.Torque, DisplaySystem.Metric);
             yield return Report(

@@ -54,7 +54,7 @@ public sealed class ReadingOutOfLine : WeighingCheck
 
     public override IEnumerable<Finding> Run(WeighingStudy weighing)
     {
-        if (weighing.Compute(WeighingFit.Of, weighing) is not { Missing: null, Applies: true, Value: { OutOfLine: { } group } fit })
+        if (Judgeable.IsInError(weighing.Rig.Parts) || weighing.Compute(WeighingFit.Of, weighing) is not { Missing: null, Applies: true, Value: { OutOfLine: { } group } fit })
         {
             yield break;
         }

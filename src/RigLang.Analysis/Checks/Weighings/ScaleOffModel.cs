@@ -43,6 +43,11 @@ public sealed class ScaleOffModel : WeighingCheck
 
     public override IEnumerable<Finding> Run(WeighingStudy weighing)
     {
+        if (Judgeable.IsUnsettled(weighing.Parts.Weighing, weighing.Rig.Parts))
+        {
+            yield break;
+        }
+
         foreach (var reading in weighing.Passes.SelectMany(pass => pass.Readings))
         {
             var gap = reading.Study.Compute(ReadingResults.Gap, reading);

@@ -50,7 +50,7 @@ public sealed class TongueWaysDisagree : WeighingCheck
         var front = weighing.Compute(WeighingResults.TongueByFront, weighing);
         var rear = weighing.Compute(WeighingResults.TongueByRear, weighing);
         var doubt = weighing.Compute(WeighingResults.TongueDoubt, weighing);
-        if (front.IsComputed && rear.IsComputed && doubt.IsComputed && Limits.Exceeds(Math.Abs(front.Value - rear.Value), doubt.Value))
+        if (!Judgeable.IsUnsettled(weighing.Parts.Weighing, weighing.Rig.Parts) && front.IsComputed && rear.IsComputed && doubt.IsComputed && Limits.Exceeds(Math.Abs(front.Value - rear.Value), doubt.Value))
         {
             var pass = weighing.Pass("slack") ?? weighing.Pass("coupled")!;
             yield return Report(
