@@ -1,6 +1,7 @@
 using RigLang.Model.Checks;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
+using RigLang.Syntax.Reading;
 
 namespace RigLang.Model.Tests.Declaring;
 
@@ -60,6 +61,17 @@ public sealed class VocabularyTests
 
             // A pass and its trailer may both speak of a coupling's height; no kind has a keyword twice.
             keywords.Should().OnlyHaveUniqueItems($"each keyword of a {kind.Keyword()} must have one home");
+        }
+    }
+
+    [Fact]
+    public void The_line_reader_knows_the_words_that_open_blocks()
+    {
+        var facts = Vocabulary.Blocks.SelectMany(block => block.Facts).ToList();
+
+        foreach (var fact in facts)
+        {
+            Kinds.OpensBlock(fact.Keyword).Should().Be(fact.Opens is not null, $"a wrong indent of `{fact.Keyword}` is found by it");
         }
     }
 
