@@ -1,7 +1,7 @@
 using BenchmarkDotNet.Running;
 using RigLang.Benchmarks;
 
-// `keystrokes`, `results`, `questions` and `answers` print the tables of docs/performance.md in a minute; anything else goes to BenchmarkDotNet (`--filter '*'` for all).
+// `keystrokes`, `results`, `questions`, `answers` and `trips` print the tables of docs/performance.md in a minute; anything else goes to BenchmarkDotNet (`--filter '*'` for all).
 if (args is ["keystrokes"])
 {
     KeystrokeTable.Print(Console.Out);
@@ -23,6 +23,12 @@ if (args is ["questions"])
 if (args is ["answers"])
 {
     AnswerTable.Print(Console.Out);
+    return 0;
+}
+
+if (args is ["trips"])
+{
+    TripTable.Print(Console.Out);
     return 0;
 }
 

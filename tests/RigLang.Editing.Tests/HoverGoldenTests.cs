@@ -31,6 +31,7 @@ public class HoverGoldenTests
     [InlineData("expect-at-speed", "people-carrier/6-rigs.rig", "    expect damping", "expect")]
     [InlineData("leg", "people-carrier/trips/saddle.rig", "    leg top", "leg")]
     [InlineData("stop", "people-carrier/trips/saddle.rig", "    stop quarry", "stop")]
+    [InlineData("trip-solved", "people-carrier/trips/north.rig", "trip north", "trip")]
     [InlineData("trip-fuel", "firewood/3-saturday.rig", "trip yard", "trip")]
     [InlineData("pass", "people-carrier/weighings/2026-09-05.rig", "    pass slack", "pass")]
     [InlineData("weighing", "pick-up/weighings/2026-05-02.rig", "weighing ", "weighing")]

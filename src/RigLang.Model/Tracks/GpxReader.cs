@@ -3,7 +3,7 @@ using NetTopologySuite.IO;
 
 namespace RigLang.Model.Tracks;
 
-/// <summary>Reads GPX 1.1 with NetTopologySuite: all segments of all tracks one behind the other; routes where there is no track.</summary>
+/// <summary>Reads GPX 1.1, sound files in one pass and all others with NetTopologySuite: all segments of all tracks one behind the other; routes where there is no track.</summary>
 public static class GpxReader
 {
     /// <summary>Never throws; a file that is no GPX, or holds nothing to drive along, says so.</summary>
@@ -11,8 +11,15 @@ public static class GpxReader
     {
         try
         {
-            // No outside entities: a track is data and may come from anywhere.
-            using var reader = XmlReader.Create(new StringReader(text), new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null });
+            using (var plain = Open(text))
+            {
+                if (PlainGpx.TryRead(plain) is { } track)
+                {
+                    return new TrackReading(track, null);
+                }
+            }
+
+            using var reader = Open(text);
             var file = GpxFile.ReadFrom(reader, new GpxReaderSettings { DefaultCreatorIfMissing = "unknown", IgnoreUnexpectedChildrenOfTopLevelElement = true });
             var points = file.Tracks.SelectMany(track => track.Segments).SelectMany(segment => segment.Waypoints).ToList();
             if (points.Count == 0)
@@ -34,4 +41,7 @@ public static class GpxReader
             return TrackReading.None($"it is no GPX 1.1 file ({problem.Message.TrimEnd('.')})");
         }
     }
+
+    /// <summary>No outside entities: a track is data and may come from anywhere.</summary>
+    private static XmlReader Open(string text) => XmlReader.Create(new StringReader(text), new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null });
 }

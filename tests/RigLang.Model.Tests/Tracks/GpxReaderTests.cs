@@ -108,6 +108,37 @@ public class GpxReaderTests
         }
     }
 
+    [Property(MaxTest = 100)]
+    public void A_sound_file_is_read_as_the_whole_reader_reads_it(int seed)
+    {
+        var random = new Random(seed);
+        string Number(double low, double high) => (low + ((high - low) * random.NextDouble())).ToString(random.Next(2) == 0 ? "F5" : "R", CultureInfo.InvariantCulture);
+        string Point(string name) => $"""<{name} lon="{Number(-180, 179.9)}" lat="{Number(-90, 90)}">{random.Next(4) switch
+        {
+            0 => "",
+            1 => $"<ele>{Number(-400, 5000)}</ele><time>2026-10-03T08:15:00Z</time>",
+            2 => $"<!-- a note --><ele>{Number(-400, 5000)}</ele><name>a</name><extensions><x:a xmlns:x=\"urn:x\"><x:ele>7</x:ele><trkpt lat=\"1\" lon=\"1\"/></x:a></extensions>",
+            _ => "<hdop>1.2</hdop>",
+        }}</{name}>""";
+        string Points(string name) => string.Concat(Enumerable.Range(0, random.Next(5)).Select(_ => Point(name)));
+        var inner = $"<metadata><name>n</name></metadata><wpt lat=\"1\" lon=\"2\"><ele>3</ele></wpt><rte><name>r</name>{Points("rtept")}</rte><trk><name>t</name><trkseg>{Points("trkpt")}</trkseg>\n<trkseg>{Points("trkpt")}</trkseg></trk>";
+
+        var track = Read(inner).Track;
+
+        var whole = NetTopologySuite.IO.GpxFile.Parse(File(inner), null);
+        var expected = whole.Tracks.SelectMany(way => way.Segments).SelectMany(segment => segment.Waypoints).ToList();
+        expected = expected.Count > 0 ? expected : [.. whole.Routes.SelectMany(way => way.Waypoints)];
+        if (expected.Count < 2)
+        {
+            track.Should().BeNull();
+            return;
+        }
+
+        track!.Latitudes.Should().Equal(expected.Select(point => (double)point.Latitude));
+        track.Longitudes.Should().Equal(expected.Select(point => (double)point.Longitude));
+        track.Elevations.Should().Equal(expected.Select(point => point.ElevationInMeters ?? double.NaN));
+    }
+
     [Fact]
     public void Points_are_read_alike_in_every_locale()
     {
@@ -133,6 +164,7 @@ public class GpxReaderTests
         return (reading.Track is null) != (reading.Problem is null);
     }
 
-    private static TrackReading Read(string inner) =>
-        GpxReader.Read($"""<?xml version="1.0" encoding="UTF-8"?><gpx version="1.1" creator="t" xmlns="http://www.topografix.com/GPX/1/1">{inner}</gpx>""");
+    private static TrackReading Read(string inner) => GpxReader.Read(File(inner));
+
+    private static string File(string inner) => $"""<?xml version="1.0" encoding="UTF-8"?><gpx version="1.1" creator="t" xmlns="http://www.topografix.com/GPX/1/1">{inner}</gpx>""";
 }
