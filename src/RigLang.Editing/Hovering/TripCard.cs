@@ -23,7 +23,7 @@ internal static class TripCard
         var rows = TripTable.Of(trip);
         var card = new CardText().Heading(trip.Title, trip.Parts.Trip.Title).Paragraph($"From {trip.StartName} with {trip.Rig.Title}")
             .Table(rows.Select(row => Row(row, units)));
-        card.Table(ResultLines.Rows(TripResults.Set.All.Concat(Solved(trip)), trip, units));
+        card.Table(ResultLines.Rows(TripResults.Set.All, trip, units).Concat(Solved(trip, units)));
         return card.Paragraph(ResultLines.EstimatesInBrief(TripResults.Set.All.Select(result => result.Compute(trip)!).Where(node => node.IsComputed)));
     }
 
@@ -50,8 +50,15 @@ internal static class TripCard
             .Paragraph(ResultLines.EstimatesInBrief(StopResults.Set.All.Select(result => result.Compute(stop)!).Where(node => node.IsComputed)));
     }
 
-    /// <summary>The trip is solved here, since somebody looks; where a fact is missing for that, the rows above have said so.</summary>
-    private static IEnumerable<ResultDeclaration<TripStudy>> Solved(TripStudy trip) => PlanResults.Set.All.Where(result => result.Compute(trip) is { Applies: true, Missing: null });
+    /// <summary>
+    /// The trip is solved here, since somebody looks, and once only: how good the answer is takes it many times, and `explain` tells. Where a fact is missing for it
+    /// the rows above have said so.
+    /// </summary>
+    private static IEnumerable<string[]> Solved(TripStudy trip, UnitChoice units) =>
+        from result in PlanResults.Set.All
+        let node = result.Compute(trip)
+        where node is { Applies: true, Missing: null }
+        select new[] { result.Title, node.IsComputed ? units.Write(result, trip, node.Value) + Shown.Mark(node) : Shown.NotComputed(node) };
 
     private static string[] Row(TripRow row, UnitChoice units) =>
     [
