@@ -190,4 +190,17 @@ public sealed class PlanTests
 
     [Fact]
     public void Fuel_needs_no_plan() => Trip("start-fuel 90 %\n" + Leg("a", 50), Journey.Petrol).Result("fastest-time").Applies.Should().BeFalse();
+
+    [Fact]
+    public void Nobody_solves_a_trip_that_is_only_checked()
+    {
+        var analysis = Study.Of(Journey.Electric + Journey.Trip($"start-charge 90 %\n{Leg("a", 80)}"));
+        analysis.Findings(Study.File);
+        var trip = Journey.Find(analysis);
+        var checks = trip.CarriedOut;
+
+        trip.Value("fastest-time");
+
+        trip.CarriedOut.Should().BeGreaterThan(checks + 4, "nothing of the plan was there: result, plan, battery, ways to drive the leg, caps");
+    }
 }
