@@ -4,6 +4,7 @@ using RigLang.Analysis.Studies;
 using RigLang.Model.Binding;
 using RigLang.Model.Checks.Units;
 using RigLang.Model.Declaring;
+using RigLang.Model.Facts;
 using RigLang.Model.Linking;
 using RigLang.Syntax.Checks;
 
@@ -35,7 +36,11 @@ internal static class Judgeable
     /// Whether a line of the declaration, or of what the rig names, is in error or of an unlikely size. What would follow from that one slip isn't said
     /// before it is mended: that the model is off, say. What a plate or a law limits is said in any case.
     /// </summary>
-    public static bool IsUnsettled(Declaration declaration, RigParts rig) => PartsOf(rig).Prepend(declaration).Any(IsUnsettled);
+    public static bool IsUnsettled(Declaration declaration, RigParts rig) => IsIncomplete(rig) || PartsOf(rig).Prepend(declaration).Any(IsUnsettled);
+
+    /// <summary>Whether the rig names no vehicle, or something that can't be found. Which facts are wanted isn't known then: of a battery or of a tank.</summary>
+    private static bool IsIncomplete(RigParts rig) =>
+        rig.Vehicle is null || (rig.Trailer is null && rig.Rig.Block.Find(RigFacts.Trailer) is not null) || (rig.Hitch is null && rig.Rig.Block.Find(RigFacts.Hitch) is not null);
 
     /// <summary>The same of one declaration and what it is like.</summary>
     public static bool IsUnsettled(Declaration part) => IsInError(part) || Levels(part).Any(level => level.Own.Findings.Any(finding => finding.Check == MagnitudeUnlikely.Declaration));

@@ -81,6 +81,9 @@ public sealed class Reader : IFactReader
 
     public double Figure(FactDeclaration figure) => Quantity(Figures, figure);
 
+    /// <summary>A figure that nothing stands in for; null unless a practice assumes it.</summary>
+    public double? FigureIfAssumed(FactDeclaration figure) => QuantityIfKnown(Figures, figure);
+
     public void StandIn(Block block, FactDeclaration fact)
     {
         reads.Add(new FactRead(block, fact, null, ReadOrigin.StandIn, double.NaN, 0, []));

@@ -65,6 +65,20 @@ public sealed class OneSlipTests
         Study.Findings(Pair.Replace("    trailer box\n    load", "trailer box\n    load")).Where(finding => finding.Severity == Severity.Error).Select(finding => finding.Check.Slug)
             .Should().Equal("name-taken");
 
+    private static readonly string Travelling = Pair + "\n\ntrip t\n    rig pair\n    start home\n    leg a\n        climb 0 m\n        expect leg-time < 3 h";
+
+    [Fact]
+    public void An_expectation_that_cannot_be_tested_is_told_with_what_it_needs() =>
+        Study.Findings(Travelling).Single(finding => finding.Check.Slug == "expectation-untested").Message.Should().Contain("so nothing is tested here: it needs `distance` of leg a");
+
+    [Theory]
+    [InlineData("    rig pair\n    start", "    start", "names-no-rig")]
+    [InlineData("    rig pair\n    start", "    rig pai\n    start", "name-unknown")]
+    [InlineData("    vehicle van\n", "    vehicle vam\n", "name-unknown")]
+    [InlineData("        climb 0 m", "        climb 0 kg", "unit-of-something-else")]
+    public void But_not_beside_the_slip_that_it_follows_from(string line, string typed, string slug) =>
+        Study.Slugs(Travelling.Replace(line, typed)).Should().Contain(slug).And.NotContain("expectation-untested");
+
     [Theory]
     [InlineData("6 .. 12 %", "`6` has no unit and `12 %` has one, so nothing is tested here. Write `6 %`.")]
     [InlineData("6..12%", "`6` has no unit and `12%` has one, so nothing is tested here. Write `6 %`.")]

@@ -33,6 +33,15 @@ public sealed class DistributingHitchTests
         rig.Value("rear-mount-slack").Should().BeApproximately(4903.3, 0.05);
     }
 
+    [Fact]
+    public void A_practice_may_multiply_the_force_at_the_mounts_for_bumps()
+    {
+        var bumpy = Rigs.Plain("restoration 0 %\n    practice rough") + "\n\npractice rough\n    assume dynamic-factor 2\n";
+
+        Study.Rig(Rigs.Plain("restoration 0 %")).Value("mount-peak").Should().BeApproximately(4903.3, 0.05);
+        Study.Rig(bumpy).Value("mount-peak").Should().BeApproximately(2 * 4903.3, 0.1);
+    }
+
     [Theory]
     [InlineData("restoration 0 %", 108.47, 1.7885)]
     [InlineData("restoration 100 %", 57.27, 0.7813)]

@@ -39,11 +39,15 @@ public sealed class TripExpectationMissed : TripCheck
             var currency = Costs.CurrencyIn(subject);
             var finding = bound.Written.Unit.Currency is { } wanted && currency is not null && currency != wanted
                 ? new Finding(Judge.Declaration, line.Place, $"`{bound.Result.Name}` is in {currency}, the expectation in {wanted}; currencies are never converted.")
-                : Judge.Judge(bound, subject, Judgeable.IsUnsettled(trip.Parts.Trip, trip.Rig.Parts));
+                : Judge.Judge(bound, subject, LacksStart(bound, subject) || Judgeable.IsUnsettled(trip.Parts.Trip, trip.Rig.Parts));
             if (finding is not null)
             {
                 yield return IsOwn(trip, line.Place) ? finding : finding with { Place = trip.Parts.Trip.Own.NamePlace };
             }
         }
     }
+
+    /// <summary>What a trip starts with is asked for once, at its name.</summary>
+    private static bool LacksStart(Bound bound, ISubject subject) =>
+        bound.Evaluate(subject)?.Missing is { Fact: var fact } && (fact == TripFacts.StartCharge || fact == TripFacts.StartFuel);
 }

@@ -30,8 +30,8 @@ public static class CargoResults
         (read, rig) => LoadResults.Trailing(read, rig, () => Loaded(read, rig, read.Get(Cargo.TrailerCargo, rig))));
 
     public static ResultDeclaration<RigStudy> MountPeak { get; } = Set.Add(
-        "mount-peak", QuantityKinds.Force, "Largest force at a mount", "of rear and forward line, up or down, bars slack and set; static: bumps multiply it",
-        "largest of rear-mount-force, forward-mount-force and the same with slack bars", "the receiver as a beam on two lines",
+        "mount-peak", QuantityKinds.Force, "Largest force at a mount", "of rear and forward line, up or down, bars slack and set; static unless the practice assumes a `dynamic-factor` for bumps",
+        "largest of rear-mount-force, forward-mount-force and the same with slack bars, × dynamic-factor where one is assumed", "the receiver as a beam on two lines",
         (read, rig) =>
         {
             double[] forces =
@@ -39,7 +39,7 @@ public static class CargoResults
                 read.Get(HitchResults.RearMountForce, rig), read.Get(HitchResults.ForwardMountForce, rig),
                 read.Get(HitchResults.RearMountSlack, rig), read.Get(HitchResults.ForwardMountSlack, rig),
             ];
-            return forces.Max(Math.Abs);
+            return forces.Max(Math.Abs) * (read.FigureIfAssumed(FigureFacts.DynamicFactor) ?? 1);
         });
 
     /// <summary>Without a load nobody has said what is aboard.</summary>
