@@ -41,6 +41,7 @@ internal static class WhyCommand
                 var units = SubjectUnits.Of(node.Subject);
                 new ReasonPrinter(terminal.Out, lookup.Shown).Print(ReasonTree.Of(lookup.Workspace, node, units));
                 DoubtPrinter.Print(terminal.Out, result, node, units, cancel);
+                MovePrinter.Print(terminal.Out, result, node, units, cancel);
             }
         }
 

@@ -1,3 +1,4 @@
+using RigLang.Analysis.Ranking;
 using RigLang.Analysis.Results;
 using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
@@ -12,6 +13,7 @@ namespace RigLang.Editing.Hovering;
 internal static class ResultCard
 {
     private const int MostFacts = 12;
+    private const int MostMoves = 3;
 
     public static CardText Of(Spot spot, IResult result)
     {
@@ -44,6 +46,15 @@ internal static class ResultCard
         .Table(Parts(node).DistinctBy(part => (part.Result, part.Node.Subject)).Select(part => new[] { part.Result.Title, Shown.Marked(part.Result, part.Node, units) }))
         .Paragraph(ResultLines.Estimates([node]));
 
+    /// <summary>The three steps that would move it most.</summary>
+    private static void Moves(CardText card, Node node, UnitChoice units)
+    {
+        var result = (IResult)node.Computation;
+        var moves = WhatMatters.Of(result, node.Subject, units.System).Take(MostMoves)
+            .Select(move => new[] { MoveWords.Step(move, units), MoveWords.Effect(move, result, node.Subject, node.Number, units) }).Where(row => MoveWords.Shows(row[1])).ToList();
+        card.Paragraph(moves.Count > 0 ? "What would change it" : "").Table(moves);
+    }
+
     private static string Judged(Bound bound, Node<double> node)
     {
         var wanted = bound.Line.Declaration == PracticeFacts.Limit ? "The limit is" : "Expected";
@@ -57,7 +68,9 @@ internal static class ResultCard
         var parts = Parts(node).DistinctBy(part => (part.Result, part.Node.Subject)).ToList();
         card.Table(parts.Select(part => new[] { part.Result.Title, Shown.Marked(part.Result, part.Node, units) }));
         var facts = ResultLines.Facts(view.State.Workspace, node, units, view.File).ToList();
-        card.Paragraph(facts.Count > 0 ? "From" : "").Bullets(facts, MostFacts).Paragraph(DoubtLines.InBrief(node, units)).Paragraph(ResultLines.Estimates([node]));
+        card.Paragraph(facts.Count > 0 ? "From" : "").Bullets(facts, MostFacts).Paragraph(DoubtLines.InBrief(node, units));
+        Moves(card, node, units);
+        card.Paragraph(ResultLines.Estimates([node]));
     }
 
     /// <summary>The results that the formula names, and those that were read besides.</summary>

@@ -58,6 +58,9 @@ public sealed class FactDeclaration
     /// <summary>The roles whose values, as written, tell two lines with this keyword apart. Empty with <see cref="Repeats"/>: lines are told apart by order.</summary>
     public ImmutableArray<string> KeyRoles { get; init; } = [];
 
+    /// <summary>For what somebody can change between drives: by how much one would change it. Empty for what is as it is.</summary>
+    public ImmutableArray<SensibleStep> Steps { get; private set; } = [];
+
     /// <summary>The block that the line opens, if it opens one.</summary>
     public BlockDeclaration? Opens { get; internal set; }
 
@@ -68,4 +71,11 @@ public sealed class FactDeclaration
     public string FullName => $"{Home.Path}.{Keyword}";
 
     public override string ToString() => FullName;
+
+    /// <summary>Says that one can change it, and by how much one would: see <see cref="SensibleStep"/>.</summary>
+    internal FactDeclaration Stepped(double metric, double us, string role = Signature.ValueRole)
+    {
+        Steps = Steps.Add(new SensibleStep(role, metric, us));
+        return this;
+    }
 }

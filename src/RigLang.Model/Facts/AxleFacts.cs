@@ -31,7 +31,7 @@ public sealed class AxleFacts
         Wheels = block.Fact(
             "wheels", Q.Count, "2", "tyres on this axle", Need.ForResults, Estimate.Default(2, "2"), plausible: (1, 4), positive: true);
         Pressure = block.Fact(
-            "pressure", Q.Pressure, "270 kPa", "gauge, cold", Need.ForResults, plausible: (80_000, 900_000), positive: true);
+            "pressure", Q.Pressure, "270 kPa", "gauge, cold", Need.ForResults, plausible: (80_000, 900_000), positive: true).Stepped(20_000, 3 * 6894.757293168);
         RatedPressure = block.Fact(
             "rated-pressure", Q.Pressure, "290 kPa", "cold pressure at which the load index holds, from the sidewall or its maker", Need.ForResults,
             AxleEstimates.RatedPressure, plausible: (150_000, 900_000), positive: true);

@@ -37,10 +37,10 @@ public static class HitchFacts
         "reach", Q.Length, "10.5 in", "pin hole to ball centre", Need.ForResults, plausible: (0.1, 1), positive: true);
 
     public static FactDeclaration Drop { get; } = Block.Fact(
-        "drop", Q.Length, "4 in", "inside top of the tube down to the ball centre", Need.ForResults, plausible: (0, 0.5));
+        "drop", Q.Length, "4 in", "inside top of the tube down to the ball centre", Need.ForResults, plausible: (0, 0.5)).Stepped(0.025, 0.0254);
 
     public static FactDeclaration Rise { get; } = Block.Fact(
-        "rise", Q.Length, "2 in", "inside top of the tube up to the ball centre", Need.ForResults, plausible: (0, 0.5));
+        "rise", Q.Length, "2 in", "inside top of the tube up to the ball centre", Need.ForResults, plausible: (0, 0.5)).Stepped(0.025, 0.0254);
 
     public static FactDeclaration Mass { get; } = Block.Fact(
         "mass", Q.Mass, "95 lb", "mount, head and bars, hanging at the ball", Need.ForResults, HitchEstimates.Mass, plausible: (1, 150));

@@ -9,7 +9,8 @@ public sealed class JourneyFacts
     internal JourneyFacts(BlockDeclaration block)
     {
         Distance = block.Fact("distance", Q.Distance, "112 km", "along the road", Need.ForResults, otherwise: "the sections' sum, or the track's length", plausible: (100, 3e6), positive: true);
-        Speed = block.Fact("speed", Q.Speed, "85 km/h", "wished steady speed", Need.ForResults, otherwise: "the rig's speed", plausible: (3, 45), positive: true);
+        Speed = block.Fact("speed", Q.Speed, "85 km/h", "wished steady speed", Need.ForResults, otherwise: "the rig's speed", plausible: (3, 45), positive: true)
+            .Stepped(5 / 3.6, 5 * 0.44704);
         Climb = block.Fact("climb", Q.Height, "420 m", "sum of all climbs", Need.ForResults, otherwise: "from sections or track", plausible: (0, 15_000), aliases: ["ascent"]);
         Descent = block.Fact("descent", Q.Height, "250 m", "sum of all descents", Need.ForResults, otherwise: "from sections or track", plausible: (0, 15_000));
         Section = block.Fact(

@@ -29,11 +29,12 @@ public static class RigFacts
         "licence", Signature.Choice("b", "b96", "be"), "b", "the driver's, for `rules`", aliases: ["license"]);
 
     public static FactDeclaration Speed { get; } = Block.Fact(
-        "speed", Q.Speed, "85 km/h", "for results at one speed", Need.ForResults, plausible: (3, 45), positive: true);
+        "speed", Q.Speed, "85 km/h", "for results at one speed", Need.ForResults, plausible: (3, 45), positive: true)
+        .Stepped(5 / 3.6, 5 * 0.44704);
 
     public static FactDeclaration Restoration { get; } = Block.Fact(
         "restoration", Q.Ratio, "50 %", "wanted share of the front axle's lost load that the bars bring back", Need.ForResults, plausible: (0, 1.5),
-        aliases: ["falr", "front-axle-restoration"]);
+        aliases: ["falr", "front-axle-restoration"]).Stepped(0.1, 0.1);
 
     public static FactDeclaration Couple { get; } = Block.Fact(
         "couple", Q.Torque, "756 N·m", "or the moment of the bars", plausible: (0, 10_000));

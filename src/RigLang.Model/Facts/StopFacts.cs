@@ -32,7 +32,7 @@ public static class StopFacts
     public static FactDeclaration Open { get; } = Block.Fact(
         "open", Signature.Hours, "06:00 to 22:00", "when charging and refuelling is possible, every day, by the place's clock", otherwise: "day and night");
 
-    public static FactDeclaration ChargeTo { get; } = Block.Fact("charge-to", Q.Ratio, "80 %", "unplug at this charge", Need.ForResults, plausible: (0.05, 1), positive: true);
+    public static FactDeclaration ChargeTo { get; } = Block.Fact("charge-to", Q.Ratio, "80 %", "unplug at this charge", Need.ForResults, plausible: (0.05, 1), positive: true).Stepped(0.1, 0.1);
 
     public static FactDeclaration Connect { get; } = Block.Fact(
         "connect", Q.Time, "6 min", "park, plug in, pay, leave", Need.ForResults, Estimate.Constant(300, "5 min", "our choice"), plausible: (0, 7200));

@@ -16,7 +16,7 @@ public static class TripFacts
     public static FactDeclaration Start { get; } = Block.Fact("start", PlaceSignature(), "home \"Home\"", "the first place", Need.ForVerdict);
 
     public static FactDeclaration StartCharge { get; } = Block.Fact(
-        "start-charge", Q.Ratio, "95 % ± 1 %", "what the display says at the start", Need.ForResults, plausible: (0.02, 1), positive: true, aliases: ["start-soc"]);
+        "start-charge", Q.Ratio, "95 % ± 1 %", "what the display says at the start", Need.ForResults, plausible: (0.02, 1), positive: true, aliases: ["start-soc"]).Stepped(0.05, 0.05);
 
     public static FactDeclaration StartFuel { get; } = Block.Fact(
         "start-fuel", Signature.Quantity(Q.Ratio, Q.Volume), "24 L", "what is in the tank at the start", Need.ForResults, positive: true);
