@@ -1,6 +1,7 @@
 using RigLang.Analysis.Ranking;
 using RigLang.Analysis.Results;
 using RigLang.Analysis.Tracking;
+using RigLang.Model.Declaring;
 using RigLang.Quantities;
 
 namespace RigLang.Editing.Reasons;
@@ -33,7 +34,9 @@ public static class MoveWords
     /// <summary>Whether the effect shows in the digits that are shown.</summary>
     public static bool Shows(string effect) => effect.Split(' ')[0].Any(c => c is >= '1' and <= '9');
 
-    private static string BlockOf(FactRef fact) => BlockWords.Of(fact.Block) is { Length: > 0 } owner ? $" of {owner}" : "";
+    /// <summary>Of a load the load alone: on which of both an item stands is told by its own name.</summary>
+    private static string BlockOf(FactRef fact) =>
+        BlockWords.Of(fact.Block.Declaration.Kind == DeclarationKind.Load ? fact.Block.Outer ?? fact.Block : fact.Block) is { Length: > 0 } owner ? $" of {owner}" : "";
 
     /// <summary>A step is a round figure: "0.5 m", not "0.500 m".</summary>
     private static string Trimmed(string size)

@@ -27,14 +27,19 @@ public sealed class CargoFacts
                 new Slot("right", new QuantityForm([Q.Length]), "right", IsOptional: true),
                 new Slot("roof", new ChoiceForm(["roof"]), "on", IsOptional: true)),
             "driver 84 kg at 1.42 m behind front-axle", "a thing or a person, with its place",
-            otherwise: "where no `high` is said: as high as the mass centre of the vehicle or trailer it is in (our choice)", key: ["name"])
-            .Stepped(10, 11.33980925, "mass").Stepped(0.5, 0.6096, "place"); // 25 lb, 2 ft
+            otherwise: "where no `high` is said: as high as the mass centre of the vehicle or trailer it is in (our choice)", key: ["name"]);
         Fill = block.Fact(
             "fill",
             Signature.Of(
                 new Slot("tank", new LocalNameForm(LocalNames.Tank)),
                 new Slot("level", new QuantityForm([Q.Ratio, Q.Volume]))),
-            "fuel 100 %", "how full a tank is", otherwise: "as under aboard", key: ["tank"]).Stepped(0.1, 0.1, "level");
+            "fuel 100 %", "how full a tank is", otherwise: "as under aboard", key: ["tank"]);
+        if (block.Kind == DeclarationKind.Load)
+        {
+            // What is aboard when a vehicle is weighed is history; a load is what one packs.
+            Item.Stepped(10, 11.33980925, "mass").Stepped(0.5, 0.6096, "place"); // 25 lb, 2 ft
+            Fill.Stepped(0.1, 0.1, "level");
+        }
     }
 
     public BlockDeclaration Block { get; }
