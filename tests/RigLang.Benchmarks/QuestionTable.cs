@@ -21,7 +21,7 @@ internal static class QuestionTable
         output.WriteLine("| --- | --- | --- | --- |");
         foreach (var legs in new[] { 5, 20, 100 })
         {
-            Measure(output, "speed of a leg for what is left there", legs, Text(legs, "95 %", "? for energy-left = 90 % within 40 km/h .. 130 km/h"));
+            Measure(output, "speed of the first leg for the time of the whole trip", legs, Text(legs, "95 %", "? for total-time = 2 h 30 min"));
             Measure(output, "charge at the start for what is left at the end", legs, Text(legs, "? for energy-left = 30 %", "85 km/h"));
             Measure(output, "speed of the first leg for the least energy of all", legs, Text(legs, "95 %", "? least total-energy within 20 km/h .. 130 km/h"));
             Measure(output, "two that rest on each other", legs, Text(legs, "? for energy-left = 30 %", "? for range-left = 300 km"));
@@ -78,8 +78,8 @@ internal static class QuestionTable
     private static string Leg(int leg, int legs, string speed) => string.Create(CultureInfo.InvariantCulture, $"""
             leg place{leg}
                 distance {(200.0 / legs):F1} km
-                climb {100 + leg} m
-                descent {100 + leg} m
+                climb {1000.0 / legs:F0} m
+                descent {1000.0 / legs:F0} m
                 speed {speed}
         """);
 }

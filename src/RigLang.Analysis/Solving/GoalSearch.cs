@@ -1,4 +1,5 @@
 using RigLang.Mechanics;
+using RigLang.Quantities;
 
 namespace RigLang.Analysis.Solving;
 
@@ -48,7 +49,7 @@ internal sealed class GoalSearch
     /// <param name="usual">Of a stretch on which every place does, the one nearest to this is taken.</param>
     public List<double> Places(double target, double usual)
     {
-        var places = Samples.Where(x => At(x) == target).ToList();
+        var places = Samples.Where(x => Limits.Same(At(x), target)).ToList();
         if (places.Count > 2)
         {
             // A stretch on which nothing changes is one answer.

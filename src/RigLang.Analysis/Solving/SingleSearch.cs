@@ -42,8 +42,8 @@ internal static class SingleSearch
         }
 
         var (reached, why) = search.Nearest(target.Value)!.Value;
-        // Whole numbers seldom hit a value: one that rounds to it does.
-        var isClose = unknown.Fact.Kind.IsCount && Math.Abs(search.At(reached) - target.Value) <= Rounding.Tolerance(target);
+        // A wish is met by what is written like it: whole numbers seldom hit a value, and an end of the range may lie a last digit beside it.
+        var isClose = Math.Abs(search.At(reached) - target.Value) <= Rounding.Tolerance(target);
         return Make(isClose ? AnswerSort.Found : AnswerSort.OutOfReach, reached, search.At(reached)) with { Binds = why };
 
         Answer Make(AnswerSort sort, double value, double reached) => new(unknown, question.Subject, sort, value, reached) { Range = (range.Low, range.High) };

@@ -62,13 +62,13 @@ public sealed class Reader : IFactReader
         foreach (var line in block.All(fact))
         {
             var now = AsItHolds(line)!;
-            if (!now.IsComplete)
+            // An amount that is asked for and not found yet can't be done without, and isn't zero.
+            var isOpen = now.IsAsked;
+            if (!isOpen && !now.IsComplete)
             {
                 continue;
             }
 
-            // An amount that is asked for and not found yet can't be done without, and isn't zero.
-            var isOpen = now.Values.Values.Any(value => value is QueryValue);
             Note(isOpen ? new FactRead(block, fact, line, ReadOrigin.Missing, double.NaN, 0, []) : Read(block, fact, line, now, double.NaN), isNeeded: true);
             if (!isOpen)
             {
@@ -265,9 +265,9 @@ public sealed class Reader : IFactReader
     private FactRead LookLine(Block block, FactDeclaration fact)
     {
         var line = block.Find(fact);
-        return AsItHolds(line) is { IsComplete: true, Query: null } now
+        return AsItHolds(line) is { IsComplete: true } now
             ? Read(block, fact, line!, now, (now.Value as MeasureValue)?.Measure.Value ?? double.NaN)
-            : new FactRead(block, fact, line is { IsComplete: true, Query: null } ? line : null, ReadOrigin.Missing, double.NaN, 0, []);
+            : new FactRead(block, fact, null, ReadOrigin.Missing, double.NaN, 0, []);
     }
 
     /// <summary>The line with the values that hold in this study. Noted is always the line of the file.</summary>

@@ -26,8 +26,11 @@ public sealed class Fact
     /// <summary>What tells this line from others with its keyword; empty where there is nothing to tell.</summary>
     public string Key { get; }
 
-    /// <summary>True when every slot that must be there could be read.</summary>
-    public bool IsComplete => Declaration.Signature.Slots.All(slot => slot.IsOptional || Values.ContainsKey(slot.Role));
+    /// <summary>True when every slot that must be there could be read, and none only asks.</summary>
+    public bool IsComplete => Declaration.Signature.Slots.All(slot => slot.IsOptional || Values.ContainsKey(slot.Role)) && !IsAsked;
+
+    /// <summary>Whether a question mark stands in place of one of its quantities.</summary>
+    public bool IsAsked => Values.Values.Any(value => value is QueryValue);
 
     public SlotValue? Value => Values.GetValueOrDefault(Signature.ValueRole);
 

@@ -49,7 +49,7 @@ public sealed class QuestionOutOfReach : QuestionCheck
 
         var unknown = answer.Unknown;
         var (nearest, reached) = (AnswerWords.Value(unknown, answer.Value), AnswerWords.Result(answer, answer.Reached));
-        var message = $"No `{unknown.Name}` {AnswerWords.Range(answer)} gives `{unknown.Wish}`. The nearest is {reached}, with {nearest}: {AnswerWords.Binds(answer)}.";
+        var message = $"No `{unknown.Name}` {AnswerWords.Range(answer)} was found that gives `{unknown.Wish}`. The nearest is {reached}, with {nearest}: {AnswerWords.Binds(answer)}.";
         yield return Report(unknown.Place, message) with { Fixes = [new Fix($"Write {nearest}, which comes nearest ({unknown.Result.Name} {reached})", unknown.Place, nearest)] };
     }
 }

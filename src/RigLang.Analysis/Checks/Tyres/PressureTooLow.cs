@@ -37,7 +37,7 @@ public sealed class PressureTooLow : TyreCheck
         {
             yield return Report(
                 axle,
-                $"Each tyre of {Name(axle)} carries {Mass(axle, load.Value)}{Mark(load)}; at {axle.Axle.Find(axle.Facts.Pressure)!.MeasureOf(Signature.ValueRole)!.Text} it is good for {Mass(axle, capacity.Value)}{Mark(capacity)}. It needs {Pressure(axle, least.Value)} at least, cold; the maker's own figure counts before this one.",
+                $"Each tyre of {Name(axle)} carries {Mass(axle, load.Value)}{Mark(load)}; at {axle.Rig.Line(axle.Axle, axle.Facts.Pressure)!.MeasureOf(Signature.ValueRole)!.Text} it is good for {Mass(axle, capacity.Value)}{Mark(capacity)}. It needs {Pressure(axle, least.Value)} at least, cold; the maker's own figure counts before this one.",
                 axle.Facts.Pressure);
         }
     }

@@ -47,7 +47,7 @@ public sealed class WeighedOverRating : WeighingCheck
                 continue;
             }
 
-            var limit = axles.Sum(axle => axle.Axle.Find(axle.Facts.AxleRating)!.MeasureOf(Signature.ValueRole)!.Value * CountOf(axle));
+            var limit = axles.Sum(axle => axle.Rig.Line(axle.Axle, axle.Facts.AxleRating)!.MeasureOf(Signature.ValueRole)!.Value * CountOf(axle));
             var read = reading.Study.Compute(ReadingResults.Read, reading).Value;
             if (Limits.Exceeds(read, limit))
             {

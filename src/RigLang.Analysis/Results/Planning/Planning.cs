@@ -84,7 +84,7 @@ internal static class Planning
         var posts = ImmutableArray.CreateBuilder<(ChargingPost, double, string)>();
         if (Charging.Post(read, stop) is { } own)
         {
-            posts.Add((own, uncouple, Words(stop.Block.Find(StopFacts.Charger)!)));
+            posts.Add((own, uncouple, Words(stop.Trip.Line(stop.Block, StopFacts.Charger)!)));
         }
 
         foreach (var line in read.Lines(stop.Block, StopFacts.OtherCharger))
