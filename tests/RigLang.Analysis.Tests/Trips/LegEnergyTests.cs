@@ -107,7 +107,9 @@ public class LegEnergyTests
             string Section(double km) => FormattableString.Invariant($"section {km:0.######} km at {grade / 10.0:0.0} %");
             var whole = Journey.Leg($"{Section(20)}\n{Calm}\naltitude 1500 m");
             var cut = Journey.Leg($"{Section(20 * percent / 100.0)}\n{Section(20 - (20 * percent / 100.0))}\n{Calm}\naltitude 1500 m");
-            return Math.Abs(cut.Value("energy-used") - whole.Value("energy-used")) < (0.001 * Math.Abs(whole.Value("energy-used"))) + 1000;
+            // A section counts with the air at its middle: where driving just turns into regenerating, two middles lie on both sides of the turn.
+            var level = Journey.Leg($"section 20 km at 0 %\n{Calm}\naltitude 1500 m").Value("energy-used");
+            return Math.Abs(cut.Value("energy-used") - whole.Value("energy-used")) < (0.001 * Math.Abs(whole.Value("energy-used"))) + (0.003 * level);
         });
 
     [Property(MaxTest = 30)]
