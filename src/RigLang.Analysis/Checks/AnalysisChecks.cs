@@ -53,6 +53,12 @@ public static class AnalysisChecks
     private static readonly FrozenDictionary<string, CheckDeclaration> ByName =
         Declarations.SelectMany(check => new[] { (check.Code, check), (check.Slug, check) }).ToFrozenDictionary(pair => pair.Item1, pair => pair.check, StringComparer.OrdinalIgnoreCase);
 
+    private static readonly FrozenDictionary<string, ImmutableArray<Check>> Curable =
+        All.Where(check => check.Cures.Length > 0).GroupBy(check => check.Declaration.Code).ToFrozenDictionary(group => group.Key, group => group.ToImmutableArray(), StringComparer.Ordinal);
+
+    /// <summary>The checks with that code that say what may be changed to cure their findings: one for rigs, one for trips.</summary>
+    public static ImmutableArray<Check> WithLevers(string code) => Curable.GetValueOrDefault(code, []);
+
     /// <summary>By code or slug.</summary>
     public static CheckDeclaration? Find(string name) => ByName.GetValueOrDefault(name);
 

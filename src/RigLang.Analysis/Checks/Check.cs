@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
@@ -11,6 +13,12 @@ namespace RigLang.Analysis.Checks;
 public abstract class Check
 {
     public abstract CheckDeclaration Declaration { get; }
+
+    /// <summary>What may be changed to cure its findings, the likeliest first; empty where no number cures them.</summary>
+    public virtual ImmutableArray<Lever> Cures => [];
+
+    /// <summary>What a finding is about, in the numbers of a study in which it may be cured: "axle rear 1712 kg of 1720 kg". Null where there is no such number.</summary>
+    public virtual string? Figure(Study study, Finding finding) => null;
 
     private protected Finding Report(Place place, string message) => new(Declaration, place, message);
 

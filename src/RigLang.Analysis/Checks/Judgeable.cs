@@ -74,5 +74,13 @@ internal static class Judgeable
         _ => true,
     };
 
+    /// <summary>The same for a study, without a look at the lines: whether the figures that its checks rest on come out.</summary>
+    public static bool ComesOut(Tracking.Study study) => study switch
+    {
+        RigStudy rig => LoadsComeOut(rig),
+        TripStudy trip => trip.Compute(TripResults.LeastLeft, trip).IsComputed,
+        _ => false,
+    };
+
     private static bool LoadsComeOut(RigStudy rig) => rig.Compute(LoadResults.TrainLoad, rig).IsComputed;
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using RigLang.Analysis;
+using RigLang.Analysis.Curing;
 using RigLang.Cli.Files;
 using RigLang.Model.Binding;
 using RigLang.Model.Files;
@@ -28,7 +29,7 @@ public sealed record CheckRun(WorkspaceAnalysis Analysis, ImmutableArray<Checked
         {
             var id = inputs.Files[index];
             var (_, problem) = analysis.Workspace.Read(id);
-            files[index] = new CheckedFile(id, problem, problem is null ? analysis.Findings(id, cancel) : FileFindings.None);
+            files[index] = new CheckedFile(id, problem, problem is null ? ComputedFixes.AddTo(analysis, analysis.Findings(id, cancel), cancel) : FileFindings.None);
         });
         var unreadable = files.Where(file => file.Problem is not null).Select(file => new InputProblem(shown(file.Id), file.Problem!));
         return new CheckRun(analysis, [.. files], [.. inputs.Problems, .. unreadable]);

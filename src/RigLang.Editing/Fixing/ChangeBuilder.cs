@@ -8,7 +8,8 @@ using RigLang.Model.Files;
 namespace RigLang.Editing.Fixing;
 
 /// <summary>
-/// Changes offered for a stretch of a file, in this order: what cures its findings, here and wherever the file has the like; what accepts them; what was found for a question; other ways to
+/// Changes offered for a stretch of a file, in this order: what cures its findings, here and wherever the file has the like, then by a number that is solved
+/// for; what accepts them; what was found for a question; other ways to
 /// write what stands there; what can be drawn out of it.
 /// </summary>
 internal static class ChangeBuilder
@@ -26,7 +27,9 @@ internal static class ChangeBuilder
         return
         [
             .. Cures.Of(here, all),
+            .. ComputedCures.Of(state, file, here, leavesErrors: false, cancel),
             .. Accepting.Of(found, range, here),
+            .. ComputedCures.Of(state, file, here, leavesErrors: true, cancel),
             .. spot is null ? [] : AnswerFixes.At(spot).Concat(Rewriting.At(spot)).Concat(EstimateWriting.At(spot)).Concat(LoadExtracting.At(spot, range)),
             .. Cures.OfFile(all),
         ];

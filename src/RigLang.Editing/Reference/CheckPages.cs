@@ -23,6 +23,11 @@ internal static class CheckPages
             .Heading(2, "Reported").Code(check.Bad)
             .Heading(2, "Not reported").Code(check.Good)
             .Heading(2, "What to do").Paragraph(check.Fix);
+        if (AnalysisChecks.WithLevers(check.Code).SelectMany(curable => curable.Cures).Select(lever => lever.Words).Distinct().ToList() is { Count: > 0 } levers)
+        {
+            page.Paragraph($"Fixes are computed: {string.Join("; ", levers)}. The least change is found that makes this check silent, in the unit and digits of the file, and the title says what comes of it. What leaves no new error is offered first.");
+        }
+
         return new ReferencePage($"{ReferencePages.CheckFolder}/{ReferencePages.NameOf(check)}", page.ToString());
     }
 

@@ -12,6 +12,12 @@ public sealed record Finding(CheckDeclaration Check, Place Place, string Message
     /// <summary>Changes that cure it, the best first.</summary>
     public ImmutableArray<Fix> Fixes { get; init; } = [];
 
+    /// <summary>
+    /// What of several things that one check looks at it is about: an axle, a rating, a leg. The same in every state of the files, whatever the numbers; empty where
+    /// the place tells.
+    /// </summary>
+    public string About { get; init; } = "";
+
     /// <summary>Usually the check's own; a practice may make a finding a warning.</summary>
     public Severity Severity { get; init; } = Check.Severity;
 }

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Facts;
 using RigLang.Syntax.Checks;
@@ -20,6 +22,8 @@ public sealed class BallOffLevel() : PracticeCheck(RigFacts.Trailer, ("ball-leve
         Fix = "Change the drop or rise of the ball mount, or the height of the coupling.",
         Source = "common practice; values from memory",
     };
+
+    public override ImmutableArray<Lever> Cures => [Levers.ChangeBall, Levers.MoveItem];
 
     private protected override string Says(MissedLimit missed) => "The coupling's height against level is";
 

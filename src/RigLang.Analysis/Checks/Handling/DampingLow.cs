@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Facts;
 using RigLang.Syntax.Checks;
@@ -20,6 +22,8 @@ public sealed class DampingLow() : PracticeCheck(RigFacts.Trailer, ("damping", M
         Fix = "More load ahead of the axle and less at the trailer's ends, a heavier tongue, something against swing, less speed.",
         Source = "common practice after SAE J2807 and ISO 9815: 0.10 at 100 km/h (values from memory)",
     };
+
+    public override ImmutableArray<Lever> Cures => Levers.Loading;
 
     private protected override string Says(MissedLimit missed) => "A swing dies away with a damping of";
 

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Facts;
 using RigLang.Syntax.Checks;
@@ -30,6 +32,8 @@ public sealed class FrontAxleLight() : PracticeCheck(RigFacts.Vehicle, ("front-a
         Fix = "Less tongue load, a shorter ball mount, or spring bars that bring it back.",
         Source = "common practice",
     };
+
+    public override ImmutableArray<Lever> Cures => [Levers.SetBars, .. Levers.Loading];
 
     private protected override string Says(MissedLimit missed) => "Against solo the front axle changes by";
 

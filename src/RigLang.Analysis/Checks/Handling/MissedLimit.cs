@@ -1,3 +1,4 @@
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
@@ -21,6 +22,24 @@ public sealed record MissedLimit(Declaration Practice, Bound Bound, Node<double>
 
     /// <summary>The limit's line, where it stands in a file that one can open.</summary>
     public IEnumerable<Related> Related => IsBuiltIn ? [] : [new Related(Bound.Line.Place, "the limit")];
+
+    /// <summary>Tells it from the practice's other limits, and from the same one missed on the other side or by another axle.</summary>
+    public string About => AboutOf(Bound, Node.Subject, Miss);
+
+    /// <summary>What the limit of that name is about has come to: "tongue share 6.2 %".</summary>
+    public static string? FigureOf(RigStudy rig, string about)
+    {
+        var found = from bound in rig.Practice.Limits
+                    from subject in rig.Axles.Prepend<ISubject>(rig)
+                    where about == AboutOf(bound, subject, Miss.Above) || about == AboutOf(bound, subject, Miss.Below)
+                    let node = bound.Evaluate(subject)
+                    where node is { IsComputed: true }
+                    select $"{Effects.Lower(bound.Result.Title)} {QuantityWriter.WriteAgainst(node.Value, bound.Written)}";
+        return found.FirstOrDefault();
+    }
+
+    private static string AboutOf(Bound bound, ISubject subject, Miss miss) =>
+        $"{bound.Result.Name}{(subject is RigStudy ? "" : " of " + subject.Title)} {(miss == Miss.Above ? "above" : "below")} {bound.Words}{(bound.At is null ? "" : " at " + bound.Line.PlaceOf("at").Text)}";
 
     private bool IsBuiltIn => Practice.Own.File == BuiltInPractices.File;
 

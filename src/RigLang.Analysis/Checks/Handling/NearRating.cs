@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Facts;
 using RigLang.Syntax.Checks;
@@ -30,6 +32,8 @@ public sealed class NearRating() : PracticeCheck(RigFacts.Vehicle, ("rating-use"
         Fix = "Leave load behind, or move it; the table of ratings says which one is nearest.",
         Source = "common practice",
     };
+
+    public override ImmutableArray<Lever> Cures => [Levers.SetBars, .. Levers.Loading];
 
     private protected override string Says(MissedLimit missed) => "The most used rating is used up to";
 

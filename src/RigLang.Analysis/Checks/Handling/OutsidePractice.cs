@@ -1,5 +1,8 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
 using RigLang.Model.Facts;
 using RigLang.Syntax.Checks;
@@ -31,11 +34,15 @@ public sealed class OutsidePractice : RigCheck
         Fix = "Change the set-up until the result fits, or the limit if the limit is wrong.",
     };
 
+    public override ImmutableArray<Lever> Cures => [.. Levers.Loading, Levers.DriveSlower];
+
     private static readonly HashSet<(string, Miss)> SpokenFor = [.. HandlingChecks.OfPractice.SelectMany(check => check.Sides)];
 
     public override IEnumerable<Finding> Run(RigStudy rig) =>
         MissedLimit.Of(rig).Where(missed => !SpokenFor.Contains((missed.Result, missed.Miss)))
-            .Select(missed => Report(rig, RigFacts.Practice, Message(missed)) with { Related = [.. missed.Related] });
+            .Select(missed => Report(rig, RigFacts.Practice, Message(missed)) with { About = missed.About, Related = [.. missed.Related] });
+
+    public override string? Figure(Study study, Finding finding) => study is RigStudy rig ? MissedLimit.FigureOf(rig, finding.About) : null;
 
     internal static string Message(MissedLimit missed) =>
         $"`{missed.Result}`{(missed.Node.Subject is RigStudy ? "" : $" of {missed.Node.Subject.Title}")} is {missed.Value}; {missed.Limit}.";

@@ -1,4 +1,5 @@
 using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
 
@@ -17,7 +18,9 @@ public abstract class PracticeCheck(FactDeclaration line, params (string Result,
 
     public override IEnumerable<Finding> Run(RigStudy rig) =>
         MissedLimit.Of(rig).Where(missed => sides.Contains((missed.Result, missed.Miss)))
-            .Select(missed => Report(rig, line, $"{Says(missed)} {missed.Value}; {missed.Limit}. {Advice(missed)}") with { Related = [.. missed.Related] });
+            .Select(missed => Report(rig, line, $"{Says(missed)} {missed.Value}; {missed.Limit}. {Advice(missed)}") with { About = missed.About, Related = [.. missed.Related] });
+
+    public override string? Figure(Study study, Finding finding) => study is RigStudy rig ? MissedLimit.FigureOf(rig, finding.About) : null;
 
     /// <summary>The message's beginning, before the value.</summary>
     private protected abstract string Says(MissedLimit missed);

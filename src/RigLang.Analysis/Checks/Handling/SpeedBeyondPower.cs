@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Power;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Binding;
@@ -22,6 +24,8 @@ public sealed class SpeedBeyondPower : RigCheck
         Fix = "Name a `speed` that it holds; `top-speed` says which.",
         Source = "force at the wheels against rolling and air (textbook road load)",
     };
+
+    public override ImmutableArray<Lever> Cures => [Levers.DriveSlower];
 
     public override IEnumerable<Finding> Run(RigStudy rig)
     {

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Facts;
 using RigLang.Syntax.Checks;
@@ -21,6 +23,8 @@ public sealed class TipsEasily() : PracticeCheck(
         Fix = "Heavy things low and in the middle; less on the roof; slower round bends.",
         Source = "quasi-static stability factor; a practice's limits are its own (in common-na: class limits of the US programme of 2001, value from memory)",
     };
+
+    public override ImmutableArray<Lever> Cures => [Levers.LeaveBehind];
 
     private protected override string Says(MissedLimit missed) => missed.Result.EndsWith("threshold", StringComparison.Ordinal)
         ? $"The {Body(missed)} tips at a sideways acceleration, in g, of"

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Facts;
 using RigLang.Syntax.Checks;
@@ -20,6 +22,8 @@ public sealed class TongueAboveUsual() : PracticeCheck(RigFacts.Trailer, ("tongu
         Fix = "Move load towards the axle, or behind it, a little at a time.",
         Source = "common practice; values from memory",
     };
+
+    public override ImmutableArray<Lever> Cures => Levers.Loading;
 
     private protected override string Says(MissedLimit missed) => "Of the loaded trailer the tongue takes";
 

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Facts;
 using RigLang.Syntax.Checks;
@@ -20,6 +22,8 @@ public sealed class TrailerHeavy() : PracticeCheck(RigFacts.Trailer, ("kerb-shar
         Fix = "Leave load behind, tow with something heavier, or drive slower and with something against swing.",
         Source = "common practice; values from memory",
     };
+
+    public override ImmutableArray<Lever> Cures => Levers.Lightening;
 
     private protected override string Says(MissedLimit missed) => missed.Result == "kerb-share" ? "Against the vehicle's kerb mass the loaded trailer weighs" : "Against the loaded vehicle the trailer weighs";
 

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Stability;
 using RigLang.Analysis.Studies;
 using RigLang.Analysis.Tracking;
@@ -26,6 +28,8 @@ public sealed class UnstableAtSpeed : RigCheck
         Source = "eigenvalues of the linear single-track model of vehicle and trailer",
     };
 
+    public override ImmutableArray<Lever> Cures => [Levers.DriveSlower, .. Levers.Loading];
+
     public override IEnumerable<Finding> Run(RigStudy rig)
     {
         if (StabilityResults.Damping.Compute(rig) is { IsComputed: true, Value: < 0 } damping && rig.Rig.Find(RigFacts.Speed)?.MeasureOf(Signature.ValueRole) is { } speed)
@@ -33,6 +37,10 @@ public sealed class UnstableAtSpeed : RigCheck
             yield return Report(rig, RigFacts.Speed, Message(speed.Text, damping));
         }
     }
+
+    public override string? Figure(Study study, Finding finding) => study is RigStudy rig && StabilityResults.Damping.Compute(rig) is { IsComputed: true } damping ? Damping(damping) : null;
+
+    internal static string Damping(Node<double> damping) => $"damping {QuantityWriter.Write(damping.Value, QuantityKinds.Number, DisplaySystem.Metric)}";
 
     internal static string Message(string speed, Node<double> damping)
     {

@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
 using RigLang.Analysis.Checks.Ratings;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
@@ -22,6 +24,8 @@ public sealed class BarsTooLight() : RatingCheck(RatingFamily.Bars)
         Fix = "Fit bars of the next size: their rating should be at or above the tongue load.",
         Source = "common practice: bars rated at or above the tongue load",
     };
+
+    public override ImmutableArray<Lever> Cures => Levers.Loading;
 
     private protected override string Says(RatingLine line) => "The tongue load is";
 

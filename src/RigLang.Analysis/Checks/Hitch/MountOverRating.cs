@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
 using RigLang.Analysis.Checks.Ratings;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
@@ -22,6 +24,8 @@ public sealed class MountOverRating() : RatingCheck(RatingFamily.Mount)
         Fix = "Less tongue load or less restoration; a stronger receiver or one with a longer hold on the chassis.",
         Source = "the receiver as a beam on two lines",
     };
+
+    public override ImmutableArray<Lever> Cures => Levers.Loading;
 
     private protected override string Says(RatingLine line) => "At the receiver's harder worked mount act";
 

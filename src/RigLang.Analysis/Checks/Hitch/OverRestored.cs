@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Rigs;
 using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
 using RigLang.Quantities;
 using RigLang.Syntax.Checks;
@@ -23,6 +26,8 @@ public sealed class OverRestored : RigCheck
         Source = "common practice: makers ask for 0 to 100 % (value from memory)",
     };
 
+    public override ImmutableArray<Lever> Cures => [Levers.SetBars];
+
     public override IEnumerable<Finding> Run(RigStudy rig)
     {
         if (rig.Compute(HitchResults.RestoredShare, rig) is { IsComputed: true } share && Limits.Exceeds(share.Value, 1))
@@ -32,4 +37,9 @@ public sealed class OverRestored : RigCheck
                 $"The bars bring back {QuantityWriter.Write(share.Value, QuantityKinds.Ratio, DisplaySystem.Metric)}{Mark(share)} of the front axle's lost load: more than it carries solo. Slacken them until it is at most 100 %.");
         }
     }
+
+    public override string? Figure(Study study, Finding finding) =>
+        study is RigStudy rig && rig.Compute(HitchResults.RestoredShare, rig) is { IsComputed: true } share
+            ? $"brings back {QuantityWriter.Write(share.Value, QuantityKinds.Ratio, DisplaySystem.Metric)}"
+            : null;
 }

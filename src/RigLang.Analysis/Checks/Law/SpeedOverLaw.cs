@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Rigs;
 using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
 using RigLang.Mechanics;
 using RigLang.Model.Binding;
 using RigLang.Model.Facts;
@@ -25,10 +28,15 @@ public sealed class SpeedOverLaw() : LawCheck("de")
         Source = "StVO sections 3(3) and 18(5), 9th exemption regulation to the StVO, read in the state of 2022-03-26",
     };
 
+    /// <summary>Through the reader, so that it can be varied.</summary>
+    private static readonly Computation<RigStudy, double> Driven = new("speed driven", (read, rig) => read.Quantity(rig.Rig, RigFacts.Speed));
+
+    public override ImmutableArray<Lever> Cures => [Levers.DriveSlower];
+
     private protected override IEnumerable<Finding> Judge(RigStudy rig, string rules)
     {
-        if (rig.HasTrailer && rig.Rig.Find(RigFacts.Speed) is { } line && Written(rig.Rig, RigFacts.Speed) is { } speed && Limits.Exceeds(speed.Value, GermanTowing.Speed)
-            && Message(rig, speed.Value, speed.Text) is { } message)
+        if (rig.HasTrailer && rig.Rig.Find(RigFacts.Speed) is { } line && Written(rig.Rig, RigFacts.Speed) is { } written && rig.Compute(Driven, rig) is { IsComputed: true } speed && Limits.Exceeds(speed.Value, GermanTowing.Speed)
+            && Message(rig, speed.Value, written.Text) is { } message)
         {
             yield return Report(rig, line, message.Text) with { Severity = message.Severity };
         }

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Trips;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Trips;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Binding;
@@ -11,6 +13,8 @@ namespace RigLang.Analysis.Checks.Law;
 public sealed class SpeedOverLawOnTrip : TripCheck
 {
     public override CheckDeclaration Declaration { get; } = new SpeedOverLaw().Declaration;
+
+    public override ImmutableArray<Lever> Cures => [Levers.DriveSlower];
 
     public override IEnumerable<Finding> Run(TripStudy trip)
     {
@@ -25,7 +29,7 @@ public sealed class SpeedOverLawOnTrip : TripCheck
             var fastest = way is { Missing: null } && !way.Value.Stretches.IsEmpty ? way.Value.Stretches.Max(stretch => stretch.Speed) : trip.Compute(Driving.Wish, leg).Value;
             if (SpeedOverLaw.Message(trip.Rig, fastest, $"{Speed(trip, fastest)} on the leg to {leg.PlaceName}") is { } message)
             {
-                yield return Report(trip, leg.Leg.Find(LegFacts.Journey.Speed)?.Place ?? PlaceOf(leg), message.Text) with { Severity = message.Severity };
+                yield return Report(trip, leg.Leg.Find(LegFacts.Journey.Speed)?.Place ?? PlaceOf(leg), message.Text) with { Severity = message.Severity, About = leg.Leg.Key };
             }
         }
     }

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Rigs;
 using RigLang.Analysis.Studies;
 using RigLang.Mechanics;
@@ -24,6 +26,8 @@ public sealed class TongueBelowLaw() : LawCheck("de")
         Fix = "Move load ahead of the axle until the tongue carries 4 % of the trailer, or 25 kg.",
         Source = "StVZO section 44(3), read in the state of 2022-03-26",
     };
+
+    public override ImmutableArray<Lever> Cures => Levers.Loading;
 
     private protected override IEnumerable<Finding> Judge(RigStudy rig, string rules)
     {

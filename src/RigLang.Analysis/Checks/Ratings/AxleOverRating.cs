@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Analysis.Studies;
 using RigLang.Model.Declaring;
@@ -21,6 +23,8 @@ public sealed class AxleOverRating() : RatingCheck(RatingFamily.Axle)
         Fix = "Move load away from that axle or leave some behind; with spring bars, set more restoration.",
         Source = "GAWR, 49 CFR 571.3(b)",
     };
+
+    public override ImmutableArray<Lever> Cures => [Levers.SetBars, .. Levers.Loading];
 
     private protected override string Says(RatingLine line) => $"{line.Rating.Title} carries";
 

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
@@ -21,6 +23,8 @@ public sealed class CargoOverPlacard() : RatingCheck(RatingFamily.Cargo)
         Fix = "Leave cargo behind, or carry it in the trailer without making the tongue heavier.",
         Source = "vehicle capacity weight, 49 CFR 571.110 S3 and S9.3.4(e)",
     };
+
+    public override ImmutableArray<Lever> Cures => Levers.Lightening;
 
     private protected override string Says(RatingLine line) => line.Rating.Owner.Declaration.Kind == DeclarationKind.Vehicle ? "People, cargo, hitch and tongue load come to" : "The trailer's cargo comes to";
 

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Model.Declaring;
 using RigLang.Syntax.Checks;
@@ -19,6 +21,8 @@ public sealed class CouplingOverRating() : RatingCheck(RatingFamily.Ball)
         Good = RigExample.Bars.With(("    reach 10 in", "    ball-rating 8000 lb\n    reach 10 in")),
         Fix = "Fit a ball or a coupling head of the same size that is rated for the trailer.",
     };
+
+    public override ImmutableArray<Lever> Cures => Levers.Lightening;
 
     private protected override string Says(RatingLine line) => "The loaded trailer weighs";
 

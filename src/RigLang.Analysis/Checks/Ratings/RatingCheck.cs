@@ -1,5 +1,7 @@
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
@@ -12,6 +14,9 @@ public abstract class RatingCheck(RatingFamily family) : RigCheck
 {
     public override IEnumerable<Finding> Run(RigStudy rig) =>
         RatingTable.Of(rig).Where(line => line.Rating.Family == family && line.IsOver).Select(line => Over(rig, line));
+
+    public override string? Figure(Study study, Finding finding) =>
+        study is RigStudy rig && RatingTable.Of(rig).FirstOrDefault(line => line.IsKnown && line.Rating.Title == finding.About) is { } line ? Effects.Rating(line) : null;
 
     /// <summary>The message's beginning, before the load: "Axle rear carries".</summary>
     private protected abstract string Says(RatingLine line);
@@ -47,6 +52,6 @@ public abstract class RatingCheck(RatingFamily family) : RigCheck
         var over = QuantityWriter.WriteLike(-line.Room, line.Limit!);
         var mark = line.IsEstimated ? " (estimated)" : "";
         return Report(rig, At(line), $"{Says(line)} {load}{mark}, {over} over {Limit(line)}. {Advice(line)}")
-            with { Related = line.LimitLine is { } limit ? [new Related(limit.Place, "the rating")] : [] };
+            with { About = line.Rating.Title, Related = line.LimitLine is { } limit ? [new Related(limit.Place, "the rating")] : [] };
     }
 }

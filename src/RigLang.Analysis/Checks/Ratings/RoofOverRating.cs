@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
@@ -20,6 +22,8 @@ public sealed class RoofOverRating() : RatingCheck(RatingFamily.Roof)
         Good = RigExample.Pair.With(("    gross-rating 2950 kg", "    gross-rating 2950 kg\n    roof-rating 75 kg"), ("        item people", "        item box 20 kg + 40 kg at 1.50 m behind front-axle on roof\n        item people")),
         Fix = "Take things down from the roof.",
     };
+
+    public override ImmutableArray<Lever> Cures => Levers.Lightening;
 
     private protected override string Says(RatingLine line) => "On the roof lie";
 

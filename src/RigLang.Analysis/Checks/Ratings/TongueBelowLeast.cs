@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Rigs;
 using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
@@ -24,6 +27,8 @@ public sealed class TongueBelowLeast : RigCheck
         Fix = "Move load ahead of the trailer's axle.",
     };
 
+    public override ImmutableArray<Lever> Cures => Levers.Loading;
+
     public override IEnumerable<Finding> Run(RigStudy rig)
     {
         var tongue = rig.Compute(LoadResults.TongueLoad, rig);
@@ -39,7 +44,7 @@ public sealed class TongueBelowLeast : RigCheck
                 yield return Report(
                     rig, named,
                     $"The tongue load is {QuantityWriter.WriteAgainst(tongue.Value, least)}{Mark(tongue)}; the {whose}'s maker asks for {least.Text} at least. Move load ahead of the trailer's axle.")
-                    with { Related = [new Related(line.Place, "the least load")] };
+                    with { About = whose, Related = [new Related(line.Place, "the least load")] };
             }
         }
     }

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Model.Declaring;
 using RigLang.Syntax.Checks;
@@ -19,6 +21,8 @@ public sealed class TongueOverRating() : RatingCheck(RatingFamily.Tongue)
         Good = RigExample.Pair,
         Fix = "Move load in the trailer rearward, a little at a time: too light a tongue makes a trailer swing.",
     };
+
+    public override ImmutableArray<Lever> Cures => Levers.Loading;
 
     private protected override string Says(RatingLine line) => "The tongue load is";
 

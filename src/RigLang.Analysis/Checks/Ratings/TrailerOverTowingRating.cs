@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
@@ -20,6 +22,8 @@ public sealed class TrailerOverTowingRating() : RatingCheck(RatingFamily.Towing)
         Good = RigExample.Pair,
         Fix = "Leave load behind, or tow it with something stronger.",
     };
+
+    public override ImmutableArray<Lever> Cures => Levers.Lightening;
 
     private protected override string Says(RatingLine line) => "The loaded trailer weighs";
 

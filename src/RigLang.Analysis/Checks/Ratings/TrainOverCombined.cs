@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
@@ -21,6 +23,8 @@ public sealed class TrainOverCombined() : RatingCheck(RatingFamily.Combined)
         Fix = "Leave load behind, wherever it is; moving it changes nothing.",
         Source = "GCWR, 49 CFR 571.3(b)",
     };
+
+    public override ImmutableArray<Lever> Cures => Levers.Lightening;
 
     private protected override string Says(RatingLine line) => "Vehicle and trailer weigh";
 

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Ratings;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
@@ -21,6 +23,8 @@ public sealed class VehicleOverGross() : RatingCheck(RatingFamily.Gross)
         Fix = "Move load from the vehicle into the trailer behind its axle, or leave some behind.",
         Source = "GVWR, 49 CFR 571.3(b)",
     };
+
+    public override ImmutableArray<Lever> Cures => Levers.Loading;
 
     private protected override string Says(RatingLine line) => "The vehicle stands on its wheels with";
 

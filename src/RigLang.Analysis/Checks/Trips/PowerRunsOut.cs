@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Road;
 using RigLang.Analysis.Results.Trips;
 using RigLang.Analysis.Studies;
@@ -39,6 +41,8 @@ public sealed class PowerRunsOut : TripCheck
         Fix = "Give the climb a `speed` of its own that the rig can hold, or wish less on the whole leg.",
     };
 
+    public override ImmutableArray<Lever> Cures => [Levers.DriveSlower];
+
     public override IEnumerable<Finding> Run(TripStudy trip)
     {
         foreach (var leg in trip.Legs)
@@ -54,7 +58,7 @@ public sealed class PowerRunsOut : TripCheck
             var power = Drives.Battery(trip.Rig) is not null ? "`motor-power-lasting`, or `motor-power`," : "`engine-power`";
             yield return Report(
                 trip, PlaceOf(leg),
-                $"On {Distance(trip, driven.SlowedLength)} of the leg to {leg.PlaceName} the rig can't hold the wished speed and {held}{Mark(node)}: {power} gives no more. Wish a speed there that it can hold.");
+                $"On {Distance(trip, driven.SlowedLength)} of the leg to {leg.PlaceName} the rig can't hold the wished speed and {held}{Mark(node)}: {power} gives no more. Wish a speed there that it can hold.") with { About = leg.Leg.Key };
         }
     }
 }

@@ -1,5 +1,8 @@
+using System.Collections.Immutable;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Trips;
 using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
 using RigLang.Model.Facts;
 using RigLang.Quantities;
@@ -40,6 +43,8 @@ public sealed class ReserveNotMet : TripCheck
         Fix = "Leave the place before with more, drive slower, or stop on the way.",
     };
 
+    public override ImmutableArray<Lever> Cures => Levers.Reaching;
+
     public override IEnumerable<Finding> Run(TripStudy trip)
     {
         foreach (var leg in trip.Legs)
@@ -57,10 +62,13 @@ public sealed class ReserveNotMet : TripCheck
                 trip, PlaceOf(leg),
                 $"{leg.PlaceName} is reached with {Percent(left.Value)} left{Mark(left)}, {Percent(-room.Value)} short of the reserve of {reserve.PlaceOf("value").Text}. {Advice(trip, leg, -room.Value)}") with
             {
+                About = leg.Leg.Key,
                 Related = [new Related(reserve.Place, "the reserve")],
             };
         }
     }
+
+    public override string? Figure(Study study, Finding finding) => LeftAt(study, finding);
 
     private static string Advice(TripStudy trip, LegSubject leg, double lacking)
     {

@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Road;
 using RigLang.Analysis.Results.Trips;
 using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
 using RigLang.Quantities;
 using RigLang.Syntax.Checks;
@@ -38,6 +41,8 @@ public sealed class RunsEmpty : TripCheck
         Fix = "Leave with more, drive slower, or stop on the way.",
     };
 
+    public override ImmutableArray<Lever> Cures => Levers.Reaching;
+
     public override IEnumerable<Finding> Run(TripStudy trip)
     {
         foreach (var leg in trip.Legs)
@@ -55,9 +60,11 @@ public sealed class RunsEmpty : TripCheck
                 : $"{Distance(trip, charge.EmptyAt)} into the leg to {leg.PlaceName}";
             yield return Report(
                 trip, PlaceOf(leg),
-                $"The {what} is empty {where}{Mark(along)}; the leg takes {Percent(taken.Value)} of it, and {Percent(-charge.Lowest)} is lacking. {Advice(trip, leg, -charge.Lowest)}");
+                $"The {what} is empty {where}{Mark(along)}; the leg takes {Percent(taken.Value)} of it, and {Percent(-charge.Lowest)} is lacking. {Advice(trip, leg, -charge.Lowest)}") with { About = leg.Leg.Key };
         }
     }
+
+    public override string? Figure(Study study, Finding finding) => LeftAt(study, finding);
 
     private static string Advice(TripStudy trip, LegSubject leg, double lacking)
     {

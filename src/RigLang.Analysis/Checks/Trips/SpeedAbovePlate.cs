@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Planning;
 using RigLang.Analysis.Results.Trips;
 using RigLang.Analysis.Studies;
@@ -69,6 +71,8 @@ public sealed class SpeedAbovePlate : TripCheck
         Source = "speed symbols: ISO 4000-1, ETRTO, UN R30",
     };
 
+    public override ImmutableArray<Lever> Cures => [Levers.DriveSlower];
+
     public override IEnumerable<Finding> Run(TripStudy trip)
     {
         if (trip.Rig.Compute(RatedSpeeds.Of, trip.Rig).Value.MinBy(cap => cap.Speed) is not { } limit)
@@ -83,7 +87,7 @@ public sealed class SpeedAbovePlate : TripCheck
             if (Limits.Exceeds(fastest, limit.Speed))
             {
                 var place = leg.Leg.Find(LegFacts.Journey.Speed)?.Place ?? PlaceOf(leg);
-                yield return Report(trip, place, $"{Speed(trip, fastest)} on the leg to {leg.PlaceName} is more than {limit.Words} allows, {Speed(trip, limit.Speed)}. Drive slower.");
+                yield return Report(trip, place, $"{Speed(trip, fastest)} on the leg to {leg.PlaceName} is more than {limit.Words} allows, {Speed(trip, limit.Speed)}. Drive slower.") with { About = leg.Leg.Key };
             }
         }
     }

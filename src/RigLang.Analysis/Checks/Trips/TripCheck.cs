@@ -1,4 +1,6 @@
+using RigLang.Analysis.Results.Trips;
 using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
 using RigLang.Quantities;
 
@@ -17,6 +19,13 @@ public abstract class TripCheck : Check
 
     /// <summary>Where the leg's name stands.</summary>
     private protected static Place PlaceOf(LegSubject leg) => leg.Leg.Opener!.PlaceOf("place");
+
+    /// <summary>The leg that a finding is about, in a study of the trip.</summary>
+    private protected static LegSubject? LegOf(Study study, Finding finding) => (study as TripStudy)?.Legs.FirstOrDefault(leg => leg.Leg.Key == finding.About);
+
+    /// <summary>What is left where the leg ends: "18 % left at Bay".</summary>
+    private protected static string? LeftAt(Study study, Finding finding) =>
+        LegOf(study, finding) is { } leg && leg.Trip.Compute(LegResults.EnergyLeft, leg) is { IsComputed: true } left ? $"{Percent(left.Value)} left at {leg.PlaceName}" : null;
 
     private protected static string Percent(double share) => QuantityWriter.Write(share, QuantityKinds.Ratio, DisplaySystem.Metric);
 

@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Axles;
 using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
 using RigLang.Quantities;
@@ -23,6 +26,10 @@ public sealed class PressureTooLow : TyreCheck
         Fix = "Inflate to what the maker gives for the load; the least pressure by load index stands in the message.",
         Source = "load in proportion to pressure to a power by tyre class, exponents from memory of the yearbooks",
     };
+
+    public override ImmutableArray<Lever> Cures => [Levers.Inflate, .. Levers.Loading];
+
+    public override string? Figure(Study study, Finding finding) => Carried(study, finding);
 
     private protected override IEnumerable<Finding> Run(AxleSubject axle)
     {

@@ -1,4 +1,6 @@
+using RigLang.Analysis.Results.Axles;
 using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
 using RigLang.Model.Facts;
@@ -16,7 +18,14 @@ public abstract class TyreCheck : RigCheck
     /// <summary>At the rig's line that names the axle's vehicle or trailer, with the tyres' line and others beside it.</summary>
     private protected Finding Report(AxleSubject axle, string message, params FactDeclaration[] beside) =>
         Report(axle.Rig, axle.IsTrailer ? RigFacts.Trailer : RigFacts.Vehicle, message)
-            with { Related = [.. beside.Prepend(axle.Facts.Tyres).Select(axle.Axle.Find).OfType<Fact>().Select(line => new Related(line.Place, $"`{line.Declaration.Keyword}`"))] };
+            with { About = axle.Title, Related = [.. beside.Prepend(axle.Facts.Tyres).Select(axle.Axle.Find).OfType<Fact>().Select(line => new Related(line.Place, $"`{line.Declaration.Keyword}`"))] };
+
+    /// <summary>What is on each tyre of the finding's axle and what it is good for: "each tyre 455 kg of 500 kg".</summary>
+    private protected static string? Carried(Study study, Finding finding) =>
+        study is RigStudy rig && rig.Axles.FirstOrDefault(axle => axle.Title == finding.About) is { } axle
+        && rig.Compute(TyreResults.Load, axle) is { IsComputed: true } load && rig.Compute(TyreResults.Capacity, axle) is { IsComputed: true } capacity
+            ? $"each tyre {Mass(axle, load.Value)} of {Mass(axle, capacity.Value)}"
+            : null;
 
     /// <summary>"axle rear", "trailer axle pair".</summary>
     private protected static string Name(AxleSubject axle) => axle.IsTrailer ? $"trailer axle {axle.Axle.Key}" : $"axle {axle.Axle.Key}";

@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
 using RigLang.Analysis.Checks.Examples;
+using RigLang.Analysis.Curing;
 using RigLang.Analysis.Results.Axles;
 using RigLang.Analysis.Studies;
+using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
 using RigLang.Quantities;
 using RigLang.Syntax.Checks;
@@ -22,6 +25,10 @@ public sealed class TyresOverloaded : TyreCheck
         Fix = "Lighten the axle, or fit tyres with a higher load index that the vehicle's maker allows.",
         Source = "load index table of ISO 4000-1, ETRTO and UN R30; 49 CFR 571.110 S4.2.2.2 for the divisor",
     };
+
+    public override ImmutableArray<Lever> Cures => Levers.Loading;
+
+    public override string? Figure(Study study, Finding finding) => Carried(study, finding);
 
     private protected override IEnumerable<Finding> Run(AxleSubject axle)
     {
