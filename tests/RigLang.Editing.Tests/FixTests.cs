@@ -32,6 +32,35 @@ public class FixTests
     public void What_mends_more_than_one_thing_leaves_the_rest_alone(string text, string title, string after) => A_fix_leaves_what_its_title_says(text, title, after);
 
     [Fact]
+    public void A_number_that_cures_is_solved_for()
+    {
+        const string Text = """
+            vehicle van
+                wheelbase 2.94 m
+                axle front
+                    carries 1195 kg
+                axle rear
+                    carries 1105 kg
+                    axle-rating 1150 kg
+                aboard nothing
+            load all
+                on vehicle
+                    item tools 90 kg at 2.50 m behind front-axle
+            rig bare
+                vehicle v$0an
+                load all
+            """;
+        // By hand: 90 kg at 2.50 m put 76.5 kg on the rear axle; 45 kg are allowed, so the tools may lie 1.47 m behind the front axle, or weigh 52.9 kg.
+        var workspace = new TestWorkspace(Text);
+        var cures = Fixes(workspace).Where(change => change.Sort == ChangeSort.Cure).ToList();
+        cures.Select(cure => cure.Title).Should().Equal("Take 38 kg out of tools: axle rear 1149 kg of 1150 kg", "Leave tools behind (90 kg): axle rear 1105 kg of 1150 kg");
+        cures[0].IsPreferred.Should().BeTrue();
+        cures[0].Cures.Should().ContainSingle(finding => finding.Check.Slug == "axle-over-rating");
+        workspace.TextAfter(cures[0].Edits).Should().Be(workspace.Marked.Text.Replace("90 kg", "52 kg", StringComparison.Ordinal));
+        workspace.TextAfter(cures[1].Edits).Should().NotContain("tools");
+    }
+
+    [Fact]
     public void Extracting_lines_of_a_load_changes_no_result()
     {
         const string Text = """

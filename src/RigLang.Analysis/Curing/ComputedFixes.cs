@@ -7,6 +7,7 @@ using RigLang.Analysis.Tracking;
 using RigLang.Model.Binding;
 using RigLang.Model.Declaring;
 using RigLang.Model.Linking;
+using RigLang.Syntax.Checks;
 
 namespace RigLang.Analysis.Curing;
 
@@ -62,6 +63,8 @@ public static class ComputedFixes
 
         var trial = new Trial(analysis, finding);
         var found = new List<ComputedFix>();
+        // Who has a warning doesn't want an error for it.
+        bool IsWorthIt(Outcome outcome) => outcome.NewErrors.IsEmpty || finding.Severity == Severity.Error;
         foreach (var lever in check.Cures.Where(lever => !lever.IsLastResort || found.Count == 0))
         {
             var ofLever = lever.Find(study, finding).SelectMany(handle => Solved(handle, study, check, finding, cancel))
@@ -69,7 +72,7 @@ public static class ComputedFixes
             foreach (var (change, effects) in ofLever.Take(lever.IsLastResort ? 1 : MostOfLever))
             {
                 cancel.ThrowIfCancellationRequested();
-                if (trial.Judge(change) is { IsCured: true } outcome)
+                if (trial.Judge(change) is { IsCured: true } outcome && IsWorthIt(outcome))
                 {
                     found.Add(new ComputedFix(new Fix(effects.Length == 0 ? change.Words : $"{change.Words}: {effects}", change.Edits), outcome.NewErrors, outcome.NewWarnings));
                 }
@@ -77,7 +80,7 @@ public static class ComputedFixes
 
             foreach (var insertion in study is TripStudy trip ? lever.Insert?.Invoke(trip, finding) ?? [] : [])
             {
-                if (FirstThatCures(insertion, trial, check, finding, study, cancel) is { } fix)
+                if (FirstThatCures(insertion, trial, check, finding, study, cancel) is { } fix && (fix.NewErrors.IsEmpty || finding.Severity == Severity.Error))
                 {
                     found.Add(fix);
                 }

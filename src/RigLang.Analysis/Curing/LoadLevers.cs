@@ -109,13 +109,15 @@ internal static class LoadLevers
         : mass.Kind == QuantityKinds.Volume ? mass.Value * Fluids.Density(item.WordOf("fluid") ?? "")
         : mass.Value;
 
-    /// <summary>Where things can be stowed: in the vehicle from its front axle to its tail, in the trailer from the drawbar's end to its own.</summary>
+    /// <summary>Where things can be stowed: in the vehicle from its foremost item, mostly the driver, to its tail, in the trailer from the drawbar's end to its own.</summary>
     private static IEnumerable<(string Carrier, Dictionary<Fact, double> Places, double Front, double Rear)> Sides(RigStudy rig)
     {
         // The reach is drawn wide, to catch slips; what is proposed stays a metre within it.
         if (CargoReach.OfVehicle(rig) is { } vehicle)
         {
-            yield return ("vehicle", PlacesOf(rig.Compute(Cargo.PlacesOnVehicle, rig)), 0, vehicle.Rear - 1);
+            var places = PlacesOf(rig.Compute(Cargo.PlacesOnVehicle, rig));
+            var foremost = places.Values.Where(double.IsFinite).DefaultIfEmpty(0).Min();
+            yield return ("vehicle", places, foremost, vehicle.Rear - 1);
         }
 
         if (rig.HasTrailer && CargoReach.OfTrailer(rig) is { } trailer)

@@ -19,7 +19,7 @@ internal sealed class Trial(WorkspaceAnalysis analysis, Finding finding)
         // From the last place to the first, so that none moves before its turn.
         foreach (var edit in change.Edits.OrderByDescending(edit => analysis.Workspace.LineOf(edit.Place)).ThenByDescending(edit => edit.Place.Span.Start))
         {
-            if (Edited(workspace, edit) is not { } file)
+            if (Edited(workspace, edit, analysis.Workspace.LineOf(edit.Place)) is not { } file)
             {
                 return Outcome.Impossible;
             }
@@ -56,8 +56,8 @@ internal sealed class Trial(WorkspaceAnalysis analysis, Finding finding)
     private static (FileId File, string Head, string Slug, string About) Key(Finding finding) =>
         (finding.Place.File, finding.Place.Declaration.Lines[0].Text, finding.Check.Slug, finding.About);
 
-    private static RigFile? Edited(Workspace workspace, Replacement edit) =>
-        workspace.Find(edit.Place.File) is { } file && workspace.LineOf(edit.Place) is { } line
+    private static RigFile? Edited(Workspace workspace, Replacement edit, int? at) =>
+        workspace.Find(edit.Place.File) is { } file && at is { } line
             ? file.With(file.Syntax.WithChange(new LinePosition(line, edit.Place.Span.Start), new LinePosition(line, edit.Place.Span.End), edit.NewText))
             : null;
 

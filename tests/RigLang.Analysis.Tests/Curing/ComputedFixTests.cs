@@ -38,12 +38,13 @@ public sealed class ComputedFixTests
         // By hand: the rear axle carries 1150 kg, of 150 kg people 1.40 m behind the front axle 70 kg, and of 105 kg at the ball 105 x (3.00 + 1.10) / 3.00 = 143.5 kg:
         // 1363.5 kg. To be no more than 1300 kg the tongue must lose 46.46 kg; 100 kg of stores moved rearward take 100 kg x d / 5.00 m, so d is at least 2.323 m.
         Title(Pair(("axle-rating 1700 kg", "axle-rating 1300 kg"), ("stores 100 kg at axle", "stores 100 kg at 0.00 m behind axle")), "axle-over-rating", "Move stores")
-            .Should().StartWith("Move stores 2.33 m rearward: axle rear 1300 kg of 1300 kg").And.Contain("tongue 3.6 %");
+            .Should().StartWith("Move stores 2.33 m rearward: axle rear 1299.8 kg of 1300 kg").And.Contain("tongue 3.7 %");
     }
 
+    /// <summary>Of the same 2.323 m one is there already, and a whole metre is too coarse a step.</summary>
     [Fact]
     public void The_places_that_are_written_coarsely_get_one_digit_more() =>
-        Title(Pair(("axle-rating 1700 kg", "axle-rating 1300 kg"), ("stores 100 kg at axle", "stores 100 kg at 1 m behind axle")), "axle-over-rating", "Move stores").Should().StartWith("Move stores 2.4 m rearward");
+        Title(Pair(("axle-rating 1700 kg", "axle-rating 1300 kg"), ("stores 100 kg at axle", "stores 100 kg at 1 m behind axle")), "axle-over-rating", "Move stores").Should().StartWith("Move stores 1.4 m rearward");
 
     [Fact]
     public void An_item_is_lightened_to_the_author_s_digits()
@@ -63,13 +64,22 @@ public sealed class ComputedFixTests
     }
 
     [Fact]
+    public void Where_one_item_is_not_enough_several_are_left_behind() =>
+        Titles(Pair(("gross-rating 2000 kg", "gross-rating 1550 kg"), ("item stores 100 kg at axle", "item awning 20 kg + 20 kg at axle\n        item chairs 2 x 20 kg at axle\n        item tools 10 kg + 10 kg at axle")), "trailer-over-gross")
+            .Should().Equal("Leave awning and chairs behind (80 kg): trailer gross 1520 kg of 1550 kg, tongue 6.9 %");
+
+    [Fact]
+    public void A_warning_is_not_cured_by_an_error() =>
+        Titles(Example.All.Single(text => text.Contains("rig too-much", StringComparison.Ordinal)), "pressure-too-low").Should().NotBeEmpty().And.NotContain(title => title.Contains("leaves", StringComparison.Ordinal));
+
+    [Fact]
     public void People_keep_their_seats() =>
         Titles(Pair(("axle-rating 1700 kg", "axle-rating 1300 kg")), "axle-over-rating").Should().NotContain(title => title.Contains("people", StringComparison.Ordinal));
 
     [Fact]
     public void A_place_without_a_stop_gets_one_with_the_charge_that_is_enough()
     {
-        var text = AnalysisChecks.Find("runs-empty")!.Bad.Replace("start-charge 30 %", "start-charge 90 %", StringComparison.Ordinal)
+        var text = AnalysisChecks.Find("runs-empty")!.Bad.Replace("start-charge 30 %", "start-charge 70 %", StringComparison.Ordinal)
             .Replace("    leg coast\n        distance 190 km", "    leg inn \"The inn\"\n        distance 190 km\n        climb 0 m\n    leg coast\n        distance 190 km", StringComparison.Ordinal);
         var titles = Judge(text, finding => finding.Check.Slug == "runs-empty");
         titles.Should().Contain(title => title.StartsWith("Stop at The inn and charge to ", StringComparison.Ordinal));
