@@ -49,7 +49,7 @@ public sealed class DoubtTable
             if (fact.HalfWidth > 0)
             {
                 var (below, above) = Sides(fact);
-                parts.Add(PartOf(fact, node.Value, ValueIn(below, result, subject), ValueIn(above, result, subject)));
+                parts.Add(PartOf(fact, node.Value, below.ValueHere(result, subject), above.ValueHere(result, subject)));
             }
             else if (fact.Origin == ReadOrigin.Estimate)
             {
@@ -79,7 +79,4 @@ public sealed class DoubtTable
 
         return both;
     }
-
-    internal static double ValueIn(Study varied, IResult result, ISubject subject) =>
-        varied.Here(subject) is { } here && result.Compute(here) is { IsComputed: true } node ? node.Value : double.NaN;
 }

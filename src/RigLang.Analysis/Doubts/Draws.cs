@@ -38,7 +38,7 @@ public sealed record Draws(double Low, double High, int Count, int Failed)
         {
             cancel.ThrowIfCancellationRequested();
             var drawn = facts.ToDictionary(fact => fact.Fact, fact => fact.Value + (fact.HalfWidth / 2 * Normal.Quantile(Between(chance))));
-            var value = DoubtTable.ValueIn(subject.Study.With(Variation.Of(drawn)), result, subject);
+            var value = subject.Study.With(Variation.Of(drawn)).ValueHere(result, subject);
             if (!double.IsNaN(value))
             {
                 values.Add(value);

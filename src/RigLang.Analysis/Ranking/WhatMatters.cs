@@ -48,7 +48,7 @@ public static class WhatMatters
     /// <summary>The way that makes the result more, as one would read it; the other where this one leads nowhere.</summary>
     private static Move? Best(IResult result, ISubject subject, double now, NumericFact fact, double step) =>
         new[] { step, -step }.Where(change => IsSensible(fact, fact.Value + change))
-            .Select(change => new Move(fact, change, ValueWith(result, subject, fact, change) - now))
+            .Select(change => new Move(fact, change, subject.Study.With(fact.Fact, fact.Value + change).ValueHere(result, subject) - now))
             .Where(move => !double.IsNaN(move.Difference) && !Limits.Same(now, now + move.Difference))
             .OrderByDescending(move => move.Difference > 0).ThenByDescending(move => Math.Abs(move.Difference)).FirstOrDefault();
 
@@ -63,9 +63,6 @@ public static class WhatMatters
             _ => (!declared.MustBePositive || value > 0) && (declared.Plausible is not { } range || (value >= range.Low && value <= range.High)),
         };
     }
-
-    private static double ValueWith(IResult result, ISubject subject, NumericFact fact, double change) =>
-        subject.Study.With(fact.Fact, fact.Value + change).Here(subject) is { } here && result.Compute(here) is { IsComputed: true } node ? node.Value : double.NaN;
 }
 
 /// <summary>One step of one fact, and what it does.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using RigLang.Analysis.Results;
 using System.Runtime.CompilerServices;
 using RigLang.Analysis.Solving;
 using RigLang.Model.Binding;
@@ -135,6 +136,14 @@ public static class StudyExtensions
     /// <summary>The study with other values (SI) for several facts.</summary>
     public static TStudy With<TStudy>(this TStudy study, IEnumerable<KeyValuePair<FactRef, double>> values)
         where TStudy : Study => (TStudy)study.With(Variation.Of(values));
+}
+
+/// <summary>Results in a varied study.</summary>
+internal static class VariedResults
+{
+    /// <summary>What a result of a subject of the original is here; NaN where it can't be computed.</summary>
+    public static double ValueHere(this Study varied, IResult result, ISubject subject) =>
+        varied.Here(subject) is { } here && result.Compute(here) is { IsComputed: true } node ? node.Value : double.NaN;
 }
 
 /// <summary>A figure that a practice assumes, and the line that says so.</summary>

@@ -4,7 +4,6 @@ using RigLang.Cli.Comparing;
 using RigLang.Cli.Json;
 using RigLang.Cli.Terminals;
 using RigLang.Comparing;
-using RigLang.Editing.Workspaces;
 using RigLang.Syntax.Checks;
 
 namespace RigLang.Cli.Commands;
@@ -23,8 +22,7 @@ internal static class CompareCommand
         words.Validators.Add(PathArgument.RefuseOptions);
         var within = new Option<string>("--in") { HelpName = "PATH", Description = "The file or folder to compare of the revisions; the current folder if nothing is said." };
         var all = new Option<bool>("--all") { Description = "Leave nothing out: values written in another way, and every result that moved." };
-        var units = new Option<string>("--units") { HelpName = "written|metric|us", Description = "Units of the results; as the author of the facts writes if nothing is said." };
-        units.AcceptOnlyFromAmong("written", "metric", "us");
+        var units = UnitsOption.Create();
         var markdown = new Option<bool>("--markdown") { Description = "Write Markdown, for a merge request." };
         var json = new Option<bool>("--json") { Description = "Write everything as JSON, for other programs." };
         var strict = new Option<bool>("--strict") { Description = "End with 1 when a result moved or a warning came." };
@@ -50,7 +48,7 @@ internal static class CompareCommand
             }
 
             var comparison = Comparison.Of(targets.Before, targets.After, cancel);
-            var view = ComparisonView.Of(comparison, Habit(arguments.GetValue(units)), arguments.GetValue(all));
+            var view = ComparisonView.Of(comparison, UnitsOption.Habit(arguments.GetValue(units)), arguments.GetValue(all));
             if (arguments.GetValue(json))
             {
                 JsonOutput.Write(terminal.OpenOutput(), ComparisonJson.Of(comparison, view.Verdict, targets.TitleBefore, targets.TitleAfter));
@@ -68,8 +66,6 @@ internal static class CompareCommand
         });
         return command;
     }
-
-    private static UnitHabit Habit(string? units) => units switch { "metric" => UnitHabit.Metric, "us" => UnitHabit.Us, _ => UnitHabit.AsWritten };
 
     private static int ExitCode(Comparison comparison, bool isStrict) => comparison.Verdict switch
     {

@@ -1,8 +1,6 @@
 using System.CommandLine;
 using RigLang.Cli.Showing;
 using RigLang.Cli.Terminals;
-using RigLang.Editing.Reasons;
-using RigLang.Editing.Workspaces;
 
 namespace RigLang.Cli.Commands;
 
@@ -19,8 +17,7 @@ internal static class ShowCommand
         };
         words.Validators.Add(PathArgument.RefuseOptions);
         var within = new Option<string>("--in") { HelpName = "PATH", Description = "Where to look for the name; the current folder if nothing is said." };
-        var units = new Option<string>("--units") { HelpName = "written|metric|us", Description = "Units of the results; as the author of the facts writes if nothing is said." };
-        units.AcceptOnlyFromAmong("written", "metric", "us");
+        var units = UnitsOption.Create();
         var json = new Option<bool>("--json") { Description = "Write everything as JSON, each result with the facts that went into it." };
         var command = new Command("show", "Show what is computed of a rig, trip or weighing.") { words, within, units, json };
         command.SetAction(arguments => Run(
@@ -35,7 +32,7 @@ internal static class ShowCommand
             return ExitCodes.CouldNotRun;
         }
 
-        var subjects = lookup.Subjects.Select(subject => (subject, UnitsOf(units, subject))).ToList();
+        var subjects = lookup.Subjects.Select(subject => (subject, subject.Units(UnitsOption.Habit(units)))).ToList();
         if (json)
         {
             new ShowJson(lookup.Workspace, lookup.Shown).Write(terminal.OpenOutput(), subjects);
@@ -56,11 +53,4 @@ internal static class ShowCommand
 
         return ExitCodes.Fine;
     }
-
-    private static UnitChoice UnitsOf(string? units, Subject subject) => subject.Units(units switch
-    {
-        "metric" => UnitHabit.Metric,
-        "us" => UnitHabit.Us,
-        _ => UnitHabit.AsWritten,
-    });
 }

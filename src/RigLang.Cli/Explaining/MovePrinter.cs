@@ -16,7 +16,7 @@ internal static class MovePrinter
         foreach (var move in WhatMatters.Of(result, node.Subject, units.System, cancel))
         {
             var effect = MoveWords.Effect(move, result, node.Subject, node.Value, units);
-            if (MoveWords.Shows(effect))
+            if (UnitChoice.Shows(effect))
             {
                 isAny = true;
                 rows.Add(MoveWords.Step(move, units), effect);

@@ -51,7 +51,7 @@ internal static class ResultCard
     {
         var result = (IResult)node.Computation;
         var moves = WhatMatters.Of(result, node.Subject, units.System).Take(MostMoves)
-            .Select(move => new[] { MoveWords.Step(move, units), MoveWords.Effect(move, result, node.Subject, node.Number, units) }).Where(row => MoveWords.Shows(row[1])).ToList();
+            .Select(move => new[] { MoveWords.Step(move, units), MoveWords.Effect(move, result, node.Subject, node.Number, units) }).Where(row => UnitChoice.Shows(row[1])).ToList();
         card.Paragraph(moves.Count > 0 ? "What would change it" : "").Table(moves);
     }
 

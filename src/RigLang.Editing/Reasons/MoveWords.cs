@@ -31,9 +31,6 @@ public static class MoveWords
     public static string Effect(Move move, IResult result, ISubject subject, double now, UnitChoice units) =>
         units.WriteDifference(result, subject, now, now + move.Difference, now);
 
-    /// <summary>Whether the effect shows in the digits that are shown.</summary>
-    public static bool Shows(string effect) => effect.Split(' ')[0].Any(c => c is >= '1' and <= '9');
-
     /// <summary>Of a load the load alone: on which of both an item stands is told by its own name.</summary>
     private static string BlockOf(FactRef fact) =>
         BlockWords.Of(fact.Block.Declaration.Kind == DeclarationKind.Load ? fact.Block.Outer ?? fact.Block : fact.Block) is { Length: > 0 } owner ? $" of {owner}" : "";

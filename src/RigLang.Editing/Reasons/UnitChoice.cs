@@ -91,8 +91,11 @@ public sealed class UnitChoice
         var text = result.Kind.IsDuration ? QuantityWriter.WriteDuration(halfWidth)
             : result.Kind == QuantityKinds.Money ? result.Write(subject, halfWidth, System)
             : QuantityWriter.Write(unit.ToSi(Math.Abs(unit.FromSi(value + halfWidth) - unit.FromSi(value))), unit, Decimals(result.Kind, unit, value));
-        return text.Split(' ')[0].Any(c => c is >= '1' and <= '9') ? text : "";
+        return Shows(text) ? text : "";
     }
+
+    /// <summary>Whether a written difference is more than nothing in the digits that are shown.</summary>
+    public static bool Shows(string difference) => difference.Split(' ')[0].Any(c => c is >= '1' and <= '9');
 
     /// <summary>The same for a table with little room: no digits behind the point where the number is large enough without them.</summary>
     public string Brief(IResult result, ISubject subject, double value)
