@@ -10,7 +10,8 @@ public static class TrailerFacts
     public static BlockDeclaration Block { get; } = BlockDeclaration.Root(DeclarationKind.Trailer, "a trailer on a ball coupling");
 
     public static FactDeclaration Mass { get; } = Block.Fact(
-        "mass", Q.Mass, "1790 kg ± 15 kg", "whole trailer, uncoupled, as under aboard", Need.ForVerdict, plausible: (50, 10_000), positive: true);
+        "mass", Q.Mass, "1790 kg ± 15 kg", "whole trailer, uncoupled, as under aboard", Need.ForVerdict, plausible: (50, 10_000), positive: true,
+        aliases: ["tare", "tare-weight", "tare-mass", "unladen", "unladen-weight", "unladen-mass", "empty-weight", "weight"]);
 
     public static FactDeclaration Tongue { get; } = Block.Fact(
         "tongue", Q.Mass, "168 kg ± 4 kg", "on the coupling, standing level, as under aboard", Need.ForVerdict, plausible: (0, 1500),
@@ -62,7 +63,7 @@ public static class TrailerFacts
 
     public static FactDeclaration GrossRating { get; } = Block.Fact(
         "gross-rating", Q.Mass, "2200 kg", "most that the trailer may weigh, tongue load included", Need.ForVerdict, plausible: (100, 12_000), positive: true,
-        aliases: ["gvwr", "gtm", "atm", "mam", "mtplm", "gross"]);
+        aliases: ["gvwr", "gtm", "atm", "mam", "mtplm", "gross", "gross-weight", "gross-mass"]);
 
     public static FactDeclaration CargoRating { get; } = Block.Fact(
         "cargo-rating", Q.Mass, "1180 lb", "placard: most cargo", plausible: (20, 6000), positive: true, aliases: ["payload"]);

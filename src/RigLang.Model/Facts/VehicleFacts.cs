@@ -47,7 +47,7 @@ public static class VehicleFacts
 
     public static FactDeclaration KerbMass { get; } = Block.Fact(
         "kerb-mass", Q.Mass, "1170 kg", "mass in running order on the papers", Need.ForResults, plausible: (400, 8000), positive: true,
-        aliases: ["curb", "curb-weight", "kerb-weight"]);
+        aliases: ["kerb", "curb", "curb-weight", "kerb-weight", "curb-mass", "unladen", "unladen-mass", "unladen-weight", "running-order"]);
 
     public static FactDeclaration Length { get; } = Block.Fact(
         "length", Q.Length, "4.98 m", "overall, for the drawing", plausible: (2, 12), positive: true);
@@ -112,11 +112,11 @@ public static class VehicleFacts
 
     public static FactDeclaration GrossRating { get; } = Block.Fact(
         "gross-rating", Q.Mass, "2950 kg", "most that the vehicle may weigh, tongue load included", Need.ForVerdict, plausible: (500, 12_000), positive: true,
-        aliases: ["gvwr", "gvm", "mam", "gross", "gross-weight", "permitted-mass"]);
+        aliases: ["gvwr", "gvm", "mam", "gross", "gross-weight", "gross-mass", "permitted-mass"]);
 
     public static FactDeclaration CombinedRating { get; } = Block.Fact(
         "combined-rating", Q.Mass, "5000 kg", "most that vehicle and trailer may weigh together", Need.ForVerdict, plausible: (800, 30_000), positive: true,
-        aliases: ["gcwr", "gcm", "gross-train", "train-weight"]);
+        aliases: ["gcwr", "gcm", "gross-train", "train-weight", "train-mass", "combined-weight", "combined-mass"]);
 
     public static FactDeclaration CargoRating { get; } = Block.Fact(
         "cargo-rating", Q.Mass, "2430 lb", "placard: occupants and cargo, tongue load included", plausible: (100, 6000), positive: true,
@@ -127,7 +127,7 @@ public static class VehicleFacts
 
     public static FactDeclaration TowingRating { get; } = Block.Fact(
         "towing-rating", Q.Mass, "2300 kg", "heaviest trailer with brakes, with weight distribution if the maker asks for it", Need.ForVerdict,
-        plausible: (200, 20_000), positive: true, aliases: ["tow-rating", "towing-capacity", "braked-rating"]);
+        plausible: (200, 20_000), positive: true, aliases: ["tow-rating", "tow-capacity", "towing-capacity", "towing-limit", "braked-rating"]);
 
     public static FactDeclaration TowingRatingUnbraked { get; } = Block.Fact(
         "towing-rating-unbraked", Q.Mass, "580 kg", "heaviest trailer without brakes", Need.ForResults, plausible: (100, 3500), positive: true);

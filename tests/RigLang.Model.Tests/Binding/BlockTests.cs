@@ -18,6 +18,27 @@ public sealed class BlockTests
         Reading.Slugs(text).Should().Equal(slug);
     }
 
+    [Theory]
+    [InlineData("vehicle v\n    gross weight 2950 kg", "`gross weight` is called `gross-rating` here", "vehicle v\n    gross-rating 2950 kg")]
+    [InlineData("vehicle v\n    tow rating 2300 kg", "`tow rating` is called `towing-rating` here", "vehicle v\n    towing-rating 2300 kg")]
+    [InlineData("trailer t\n    tare 1200 kg", "`tare` is called `mass` here", "trailer t\n    mass 1200 kg")]
+    [InlineData("vehicle v\n    front axle rating 1200 kg", "`front axle rating` is called `axle-rating` and stands under `axle`", null)]
+    [InlineData("vehicle v\n    gawr 1200 kg", "`gawr` is called `axle-rating` and stands under `axle`", null)]
+    public void Words_of_the_trade_are_understood_and_told_by_our_keyword(string text, string said, string? mended)
+    {
+        var finding = Reading.Findings(Reading.File(text)).Should().ContainSingle().Subject;
+        finding.Message.Should().StartWith(said);
+        if (mended is null)
+        {
+            finding.Fixes.Should().BeEmpty("the line has to move as well");
+        }
+        else
+        {
+            var edit = finding.Fixes.Should().ContainSingle().Subject.Edits.Should().ContainSingle().Subject;
+            text.Replace(edit.Place.Text, edit.NewText, StringComparison.Ordinal).Should().Be(mended);
+        }
+    }
+
     [Fact]
     public void A_word_from_elsewhere_gets_our_keyword_as_a_fix()
     {

@@ -31,9 +31,13 @@ public static class KeywordElsewhere
     public static Finding Report(Place keyword, BlockDeclaration block, FactDeclaration fact)
     {
         var word = keyword.Text;
-        var home = fact.Home.Kind != block.Kind ? $"in {Phrase.WithArticle(fact.Home.Path.Replace(".", "'s ", StringComparison.Ordinal))}"
-            : fact.Home.Parent is null ? $"directly under the {fact.Home.Keyword}, one indent in"
-            : $"under `{fact.Home.Keyword}`, indented below it";
+        var home = HomeOf(fact, block);
         return new Finding(Declaration, keyword, $"`{word}` belongs {home}, not {(block.Parent is null ? $"directly in {Phrase.WithArticle(block.Keyword)}" : $"under `{block.Keyword}`")}.");
     }
+
+    /// <summary>Where the fact stands, told to somebody who wrote it in the block.</summary>
+    internal static string HomeOf(FactDeclaration fact, BlockDeclaration block) =>
+        fact.Home.Kind != block.Kind ? $"in {Phrase.WithArticle(fact.Home.Path.Replace(".", "'s ", StringComparison.Ordinal))}"
+        : fact.Home.Parent is null ? $"directly under the {fact.Home.Keyword}, one indent in"
+        : $"under `{fact.Home.Keyword}`, indented below it";
 }

@@ -29,17 +29,12 @@ public static class UnknownKeyword
 
     public static Finding Report(Place keyword, BlockDeclaration block)
     {
-        var word = keyword.Text;
-        var alias = Vocabulary.FindByAlias(word.ToLowerInvariant()).FirstOrDefault(fact => fact.Home == block)
-            ?? Vocabulary.FindByAlias(word.ToLowerInvariant()).FirstOrDefault(fact => fact.Home.Kind == block.Kind);
-        if (alias is not null)
+        if (TradeWords.Find(keyword, block) is { } meant)
         {
-            return new Finding(Declaration, keyword, $"`{word}` is called `{alias.Keyword}` here: {alias.Meaning}.")
-            {
-                Fixes = [new Fix($"Write `{alias.Keyword}`", keyword, alias.Keyword)],
-            };
+            return Meant(meant.Place, meant.Fact, block);
         }
 
+        var word = keyword.Text;
         var near = Spelling.Nearest(word, block.Facts.Concat(Facts.EverywhereFacts.Block.Facts).Select(fact => fact.Keyword));
         return near is null
             ? new Finding(Declaration, keyword, $"`{word}` is no keyword {Where(block)}. Completion lists those that are; a remark begins with `#`.")
@@ -47,6 +42,16 @@ public static class UnknownKeyword
             {
                 Fixes = [new Fix($"Write `{near}`", keyword, near)],
             };
+    }
+
+    private static Finding Meant(Place place, FactDeclaration fact, BlockDeclaration block)
+    {
+        var atHome = fact.Home == block || fact.Home.Kind is null;
+        var where = atHome ? "here" : $"and stands {KeywordElsewhere.HomeOf(fact, block)}";
+        return new Finding(Declaration, place, $"`{place.Text}` is called `{fact.Keyword}` {where}: {fact.Meaning}.")
+        {
+            Fixes = atHome ? [new Fix($"Write `{fact.Keyword}`", place, fact.Keyword)] : [],
+        };
     }
 
     private static string Where(BlockDeclaration block) => block.Parent is null ? $"of {Phrase.WithArticle(block.Keyword)}" : $"under `{block.Keyword}`";
