@@ -13,6 +13,8 @@ namespace RigLang.Comparing;
 /// </summary>
 public sealed class ComparedState
 {
+    private static readonly MemoryFileSource NoFiles = new(ImmutableDictionary<FileId, string>.Empty);
+
     private readonly IFileSource source;
     private readonly string root;
     private readonly ImmutableDictionary<string, FileId> byName;
@@ -30,6 +32,17 @@ public sealed class ComparedState
         Files = [.. WithUsed(Analysis.Workspace, Asked)];
         byName = Files.ToImmutableDictionary(file => alias?.Invoke(file) ?? FilePaths.Relative(file, root));
         Names = byName.ToImmutableDictionary(pair => pair.Value, pair => pair.Key);
+    }
+
+    /// <summary>One state of an editor's or the program's files, for comparing declarations within it; no file of it is asked for by itself.</summary>
+    public ComparedState(WorkspaceAnalysis analysis)
+    {
+        source = NoFiles;
+        root = analysis.Workspace.Folders.FirstOrDefault() ?? "";
+        Analysis = analysis;
+        Asked = Files = [];
+        byName = ImmutableDictionary<string, FileId>.Empty;
+        Names = ImmutableDictionary<FileId, string>.Empty;
     }
 
     public WorkspaceAnalysis Analysis { get; }

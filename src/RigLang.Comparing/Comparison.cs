@@ -1,4 +1,7 @@
 using System.Collections.Immutable;
+using RigLang.Analysis;
+using RigLang.Model.Files;
+using RigLang.Model.Linking;
 using RigLang.Syntax.Checks;
 
 namespace RigLang.Comparing;
@@ -34,6 +37,34 @@ public sealed record Comparison(
         {
             IsSameText = TextsOf(before).SequenceEqual(TextsOf(after)),
         };
+    }
+
+    /// <summary>
+    /// Two declarations of one kind in one state: what would be if the second took the place of the first. Their lines are compared with what they inherit, and the
+    /// shares of the changes are those that each would have in the first.
+    /// </summary>
+    /// <param name="takeApart">Whether to work these shares out.</param>
+    public static Comparison Beside(WorkspaceAnalysis analysis, Declaration first, Declaration second, bool takeApart = true, CancellationToken cancel = default)
+    {
+        var state = new ComparedState(analysis);
+        ImmutableArray<DeclarationPair> pairs = [new DeclarationPair(first, second)];
+        var changes = InSight(FactComparison.CompareWhole(pairs[0]), first, second);
+        var (moved, unmoved) = ResultComparison.Results(state, state, pairs);
+        cancel.ThrowIfCancellationRequested();
+        return new Comparison(
+            state, state, pairs, changes, takeApart ? Attribution.Explain(state, changes, moved, cancel) : moved, unmoved, ResultComparison.Limits(state, state, pairs), new FindingChanges([], [], 0), [])
+        {
+            IsSameText = true,
+        };
+    }
+
+    /// <summary>A change may name what only the second's file has in sight, so that file is used with it.</summary>
+    private static ImmutableArray<Change> InSight(ImmutableArray<Change> changes, Declaration first, Declaration second)
+    {
+        var (from, to) = (first.Own.File, second.Own.File);
+        return from == to
+            ? changes
+            : [.. changes.Select(change => change with { Steps = change.Steps.IsEmpty ? [] : [.. change.Steps, new AppendStep(from, $"use \"{FilePaths.PathFrom(from, to)}\"\n")] })];
     }
 
     private static IEnumerable<string> TextsOf(ComparedState state) =>

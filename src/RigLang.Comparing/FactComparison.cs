@@ -7,16 +7,26 @@ namespace RigLang.Comparing;
 
 /// <summary>
 /// The lines of one declaration against those that it had before, matched by keyword and key; where lines have no key, by their order. Only its own lines: what it
-/// inherits is compared where it stands.
+/// inherits is compared where it stands, save where two declarations of one state are held against each other as they count.
 /// </summary>
 internal sealed class FactComparison(DeclarationPair pair, Func<DeclarationKind, string, string> newName)
 {
     private readonly List<Change> changes = [];
+    private ImmutableArray<FactDeclaration> leftOut = [];
 
     public static ImmutableArray<Change> Compare(DeclarationPair pair, Func<DeclarationKind, string, string> newName)
     {
         var comparison = new FactComparison(pair, newName);
         comparison.Blocks(pair.Before!.Own.OwnLines, pair.After!.Own.OwnLines, "");
+        return [.. comparison.changes];
+    }
+
+    /// <summary>Two declarations as they count, with what they inherit. Notes, expectations and accepted findings are about one of them alone and left out.</summary>
+    public static ImmutableArray<Change> CompareWhole(DeclarationPair pair)
+    {
+        var comparison = new FactComparison(pair, (_, name) => name);
+        comparison.leftOut = [EverywhereFacts.Note, EverywhereFacts.Allow, EverywhereFacts.Expect, EverywhereFacts.Without];
+        comparison.Blocks(pair.Before!.Block, pair.After!.Block, "");
         return [.. comparison.changes];
     }
 
@@ -105,11 +115,11 @@ internal sealed class FactComparison(DeclarationPair pair, Func<DeclarationKind,
 
     private static Block? BlockOf(Block outer, Fact line) => outer.Blocks.FirstOrDefault(block => ReferenceEquals(block.Opener, line));
 
-    private static OrderedDictionary<(FactDeclaration Fact, string Key, int Index), Fact> Keyed(Block block)
+    private OrderedDictionary<(FactDeclaration Fact, string Key, int Index), Fact> Keyed(Block block)
     {
         var counts = new Dictionary<(FactDeclaration, string), int>();
         var keyed = new OrderedDictionary<(FactDeclaration, string, int), Fact>();
-        foreach (var line in block.Facts)
+        foreach (var line in block.Facts.Where(line => !leftOut.Contains(line.Declaration)))
         {
             var index = counts.GetValueOrDefault((line.Declaration, line.Key));
             counts[(line.Declaration, line.Key)] = index + 1;

@@ -37,8 +37,9 @@ internal static class FactLines
     /// <param name="lines">From the state after.</param>
     public static Step Insert(Declaration declaration, Block block, Fact? above, ImmutableArray<LineSyntax> lines)
     {
-        var syntax = declaration.Own.Syntax;
-        var opener = block.Opener?.Place.Line ?? 0;
+        // What is inherited stands in another declaration; lines put there are inherited as well.
+        var (file, syntax) = (above ?? block.Opener)?.Place is { } place ? (place.File, place.Declaration) : (declaration.Own.File, declaration.Own.Syntax);
+        var opener = block.Opener?.Place is { } opening && opening.Declaration == syntax ? opening.Line : 0;
         var at = opener + 1;
         if (above is not null)
         {
@@ -46,9 +47,9 @@ internal static class FactLines
             at = start + count;
         }
 
-        var sibling = block.Facts.FirstOrDefault()?.Place.Line;
-        var indent = sibling is { } line ? syntax.Lines[line].Text[..syntax.Lines[line].IndentLength] : syntax.Lines[opener].Text[..syntax.Lines[opener].IndentLength] + new string(' ', UsualIndent);
-        return new LineStep(declaration.Own.File, syntax, at, 0, [.. Shifted(lines, indent)]);
+        var sibling = above ?? block.Facts.FirstOrDefault(fact => fact.Place.Declaration == syntax);
+        var indent = sibling?.Place.Line is { } line ? syntax.Lines[line].Text[..syntax.Lines[line].IndentLength] : syntax.Lines[opener].Text[..syntax.Lines[opener].IndentLength] + new string(' ', UsualIndent);
+        return new LineStep(file, syntax, at, 0, [.. Shifted(lines, indent)]);
     }
 
     /// <summary>The whole declaration, without blank lines at its end.</summary>

@@ -23,6 +23,17 @@ public sealed class CompareTests : IDisposable
     }
 
     [Fact]
+    public async Task A_rig_stands_beside_the_one_that_it_is_like()
+    {
+        var run = await git.With("pair.rig", Rigs.Fine + "\nrig fast like pair\n    speed 100 km/h\n").Run("beside", "fast");
+
+        run.Code.Should().Be(0);
+        run.Out.Should().Contain("What differs").And.Contain("100 km/h");
+        (await git.Run("beside", "pair")).Should().Match<Run>(alone => alone.Code == 3 && alone.Error.Contains("isn't `like` another"));
+        (await git.Run("beside", "fast", "nobody")).Code.Should().Be(3);
+    }
+
+    [Fact]
     public async Task What_is_committed_and_unchanged_differs_in_nothing()
     {
         var run = await git.With("pair.rig", Rigs.Fine).Committed("Weighed").Run("compare");

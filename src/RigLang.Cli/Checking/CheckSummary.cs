@@ -1,4 +1,5 @@
 using RigLang.Cli.Terminals;
+using RigLang.Syntax;
 
 namespace RigLang.Cli.Checking;
 
@@ -7,14 +8,14 @@ internal static class CheckSummary
 {
     public static void Print(Printout print, CheckRun run)
     {
-        var files = Many(run.Files.Length - run.Files.Count(file => file.Problem is not null), "file");
+        var files = Phrase.Many(run.Files.Length - run.Files.Count(file => file.Problem is not null), "file");
         Piece[] found =
         [
             .. Counted(run.Errors, "error", Ink.Error),
             .. Counted(run.Warnings, "warning", Ink.Warning),
             .. Counted(run.Notes, "note", Ink.Note),
         ];
-        var accepted = run.Accepted == 0 ? "" : $"; {Many(run.Accepted, "finding")} accepted";
+        var accepted = run.Accepted == 0 ? "" : $"; {Phrase.Many(run.Accepted, "finding")} accepted";
         if (found.Length == 0)
         {
             print.Wrapped(0, [new Piece("Nothing to report", Ink.Good), $" in {files}{accepted}."]);
@@ -25,7 +26,5 @@ internal static class CheckSummary
         }
     }
 
-    public static string Many(int count, string noun) => $"{count} {noun}{(count == 1 ? "" : "s")}";
-
-    private static Piece[] Counted(int count, string noun, Ink ink) => count == 0 ? [] : [", ", new Piece(Many(count, noun), ink)];
+    private static Piece[] Counted(int count, string noun, Ink ink) => count == 0 ? [] : [", ", new Piece(Phrase.Many(count, noun), ink)];
 }

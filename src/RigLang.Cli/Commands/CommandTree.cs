@@ -15,6 +15,7 @@ internal static class CommandTree
             ShowCommand.Create(terminal),
             PlanCommand.Create(terminal),
             ExplainCommand.Create(terminal),
+            BesideCommand.Create(terminal),
             CompareCommand.Create(terminal),
             FormatCommand.Create(terminal),
             LspCommand.Create(terminal),

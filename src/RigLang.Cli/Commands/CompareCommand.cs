@@ -4,6 +4,7 @@ using RigLang.Cli.Comparing;
 using RigLang.Cli.Json;
 using RigLang.Cli.Terminals;
 using RigLang.Comparing;
+using RigLang.Editing.Comparing;
 using RigLang.Syntax.Checks;
 
 namespace RigLang.Cli.Commands;
@@ -59,7 +60,7 @@ internal static class CompareCommand
             }
             else
             {
-                ComparisonPrinter.Print(terminal.Out, comparison, view, targets);
+                ComparisonPrinter.Print(terminal.Out, comparison, view, (targets.TitleBefore, targets.TitleAfter), ComparisonHeads.States);
             }
 
             return Task.FromResult(ExitCode(comparison, arguments.GetValue(strict)));

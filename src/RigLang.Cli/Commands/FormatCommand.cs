@@ -1,6 +1,6 @@
+using RigLang.Syntax;
 using System.CommandLine;
 using System.Text;
-using RigLang.Cli.Checking;
 using RigLang.Cli.Files;
 using RigLang.Cli.Formatting;
 using RigLang.Cli.Terminals;
@@ -65,7 +65,7 @@ internal static class FormatCommand
 
         if (!inputs.Files.IsEmpty)
         {
-            var whole = CheckSummary.Many(inputs.Files.Length, "file");
+            var whole = Phrase.Many(inputs.Files.Length, "file");
             terminal.Out.Line(changed == 0 ? $"Nothing to change in {whole}." : $"{changed} of {whole} {(isDry ? "would change" : "changed")}.");
         }
 

@@ -1,5 +1,5 @@
+using RigLang.Syntax;
 using System.CommandLine;
-using RigLang.Cli.Checking;
 using RigLang.Cli.Files;
 using RigLang.Cli.Terminals;
 using RigLang.Editing.Reference;
@@ -31,7 +31,7 @@ internal static class ReferenceCommand
         var written = pages.Count(page => Write($"{folder}/{page.Key}", page.Value));
         var removed = LeftOver(folder, pages.Keys).ToList();
         removed.ForEach(File.Delete);
-        terminal.Out.Line($"{CheckSummary.Many(pages.Count, "page")}: {written} written, {pages.Count - written} as they were, {removed.Count} removed.");
+        terminal.Out.Line($"{Phrase.Many(pages.Count, "page")}: {written} written, {pages.Count - written} as they were, {removed.Count} removed.");
         return ExitCodes.Fine;
     }
 

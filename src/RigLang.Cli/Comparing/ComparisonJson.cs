@@ -4,12 +4,13 @@ using RigLang.Analysis.Tracking;
 using RigLang.Cli.Checking;
 using RigLang.Cli.Json;
 using RigLang.Comparing;
+using RigLang.Editing.Comparing;
 using RigLang.Model.Binding;
 
 namespace RigLang.Cli.Comparing;
 
-/// <summary>What <c>compare --json</c> writes.</summary>
-/// <param name="Format">Always <c>riglang-compare</c>.</param>
+/// <summary>What <c>compare --json</c> and <c>beside --json</c> write.</summary>
+/// <param name="Format"><c>riglang-compare</c>, or <c>riglang-beside</c> for two declarations of one state.</param>
 /// <param name="Version">Of the format; 1.</param>
 /// <param name="Verdict">same, only-writing, inputs-changed, results-moved, new-errors or limit-crossed.</param>
 /// <param name="Unmoved">How many results are what they were.</param>
@@ -44,8 +45,14 @@ internal sealed record FoundJson(string Code, string Slug, string Severity, stri
 /// <summary>Makes the document.</summary>
 internal static class ComparisonJson
 {
-    public static CompareDocument Of(Comparison comparison, string words, string before, string after) => new(
-        "riglang-compare", 1, RigLangProgram.Version, before, after, VerdictName(comparison.Verdict), words,
+    /// <summary>Of two states.</summary>
+    public static CompareDocument Of(Comparison comparison, string words, string before, string after) => Of("riglang-compare", comparison, words, before, after);
+
+    /// <summary>Of two declarations of one state.</summary>
+    public static CompareDocument Beside(Comparison comparison, string words, string first, string second) => Of("riglang-beside", comparison, words, first, second);
+
+    private static CompareDocument Of(string format, Comparison comparison, string words, string before, string after) => new(
+        format, 1, RigLangProgram.Version, before, after, VerdictName(comparison.Verdict), words,
         [.. comparison.Changes.Select(change => Of(comparison, change))],
         [.. comparison.Results.Select(result => Of(comparison, result))],
         [.. comparison.Limits.Select(Of)],

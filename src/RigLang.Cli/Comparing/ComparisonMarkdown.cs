@@ -1,6 +1,7 @@
 using System.Text;
 using RigLang.Cli.Checking;
 using RigLang.Comparing;
+using RigLang.Editing.Comparing;
 using RigLang.Model.Binding;
 
 namespace RigLang.Cli.Comparing;

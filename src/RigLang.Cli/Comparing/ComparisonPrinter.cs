@@ -1,6 +1,7 @@
 using RigLang.Cli.Checking;
 using RigLang.Cli.Terminals;
 using RigLang.Comparing;
+using RigLang.Editing.Comparing;
 using RigLang.Model.Binding;
 using RigLang.Model.Files;
 using RigLang.Syntax.Checks;
@@ -13,20 +14,22 @@ internal static class ComparisonPrinter
     private const int Indent = 2;
     private const int InLine = 60;
 
-    public static void Print(Printout print, Comparison comparison, ComparisonView view, Targets targets)
+    /// <param name="between">The titles of what is compared.</param>
+    /// <param name="words">Over what differs, and over the columns.</param>
+    public static void Print(Printout print, Comparison comparison, ComparisonView view, (string Before, string After) between, ComparisonHeads words)
     {
         print.Wrapped(0, new Piece(view.Verdict, InkOf(comparison.Verdict)));
-        print.Wrapped(0, new Piece($"{targets.TitleBefore} → {targets.TitleAfter}", Ink.Faint));
+        print.Wrapped(0, new Piece($"{between.Before} → {between.After}", Ink.Faint));
         foreach (var file in comparison.Unread)
         {
             print.Line();
             LineDifference.Print(print, file);
         }
 
-        Inputs(print, view);
+        Inputs(print, view, words);
         foreach (var group in view.Groups)
         {
-            Group(print, group);
+            Group(print, group, words);
         }
 
         Findings(print, comparison);
@@ -40,7 +43,7 @@ internal static class ComparisonPrinter
         }
     }
 
-    private static void Inputs(Printout print, ComparisonView view)
+    private static void Inputs(Printout print, ComparisonView view, ComparisonHeads words)
     {
         if (view.Inputs.IsEmpty)
         {
@@ -48,7 +51,7 @@ internal static class ComparisonPrinter
         }
 
         print.Line();
-        print.Line(new Piece("What went in", Ink.Strong));
+        print.Line(new Piece(words.Inputs, Ink.Strong));
         foreach (var row in view.Inputs)
         {
             print.Wrapped(Indent + 2, new string(' ', Indent), new Piece(row.Sort, Ink.Faint), " ", row.Title, row.Before is null || row.After is null ? Tail(row) : "");
@@ -67,13 +70,13 @@ internal static class ComparisonPrinter
     /// <summary>The line that came or went; a declaration by itself is named already.</summary>
     private static string Tail(InputRow row) => (row.Before ?? row.After) is { } text && text != row.Title && !row.Title.EndsWith(text, StringComparison.Ordinal) ? $": {text}" : "";
 
-    private static void Group(Printout print, ResultGroup group)
+    private static void Group(Printout print, ResultGroup group, ComparisonHeads words)
     {
         print.Line();
         print.Line(new Piece(group.Title, Ink.Strong), group.Name is null ? "" : $"  {group.Name}");
         if (!group.Limits.IsEmpty)
         {
-            var rooms = new Columns("room to each limit", "before", "now", "");
+            var rooms = new Columns("room to each limit", words.Before, words.After, "");
             foreach (var limit in group.Limits)
             {
                 rooms.Add(limit.Title, limit.Before, limit.After, limit.Mark);
@@ -82,10 +85,10 @@ internal static class ComparisonPrinter
             rooms.Print(print);
         }
 
-        Results(print, group);
+        Results(print, group, words);
     }
 
-    private static void Results(Printout print, ResultGroup group)
+    private static void Results(Printout print, ResultGroup group, ComparisonHeads words)
     {
         if (group.Results.IsEmpty)
         {
@@ -93,9 +96,9 @@ internal static class ComparisonPrinter
         }
 
         var title = group.Results.Max(row => Cells.Width(row.Title));
-        var (before, now, moved) = (Width(group, row => row.Before, "before"), Width(group, row => row.After, "now"), Width(group, row => row.Difference, ""));
+        var (before, now, moved) = (Width(group, row => row.Before, words.Before), Width(group, row => row.After, words.After), Width(group, row => row.Difference, ""));
         title = Math.Min(title, Math.Max(12, print.Width - Indent - before - now - moved - 6));
-        print.Line(new Piece($"{new string(' ', Indent)}{Cells.PadRight("result", title)}  {Cells.PadLeft("before", before)}  {Cells.PadLeft("now", now)}".TrimEnd(), Ink.Faint));
+        print.Line(new Piece($"{new string(' ', Indent)}{Cells.PadRight("result", title)}  {Cells.PadLeft(words.Before, before)}  {Cells.PadLeft(words.After, now)}".TrimEnd(), Ink.Faint));
         foreach (var row in group.Results)
         {
             var long_ = Cells.Width(row.Title) > title;
@@ -104,7 +107,14 @@ internal static class ComparisonPrinter
                 print.Line(new string(' ', Indent), row.Title);
             }
 
-            print.Line($"{new string(' ', Indent)}{Cells.PadRight(long_ ? "" : row.Title, title)}  {Cells.PadLeft(row.Before, before)}  {Cells.PadLeft(row.After, now)}  {Cells.PadLeft(row.Difference, moved)}".TrimEnd());
+            var line = $"{new string(' ', Indent)}{Cells.PadRight(long_ ? "" : row.Title, title)}  {Cells.PadLeft(row.Before, before)}  {Cells.PadLeft(row.After, now)}  {Cells.PadLeft(row.Difference, moved)}".TrimEnd();
+            if (row.Because.Length > 0 && Cells.Width(line) + 2 + Cells.Width(row.Because) <= print.Width)
+            {
+                print.Line($"{line}  ", new Piece(row.Because, Ink.Faint));
+                continue;
+            }
+
+            print.Line(line);
             if (row.Because.Length > 0)
             {
                 print.Wrapped(Indent + 4, new string(' ', Indent + 2), new Piece("because ", Ink.Faint), row.Because);
@@ -151,4 +161,11 @@ internal static class ComparisonPrinter
         Verdict.ResultsMoved => Ink.Strong,
         _ => Ink.Good,
     };
+}
+
+/// <summary>What stands over what differs, and over the two columns.</summary>
+internal sealed record ComparisonHeads(string Inputs, string Before, string After)
+{
+    /// <summary>Of two states.</summary>
+    public static ComparisonHeads States { get; } = new("What went in", "before", "now");
 }

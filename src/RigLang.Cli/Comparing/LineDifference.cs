@@ -1,3 +1,4 @@
+using RigLang.Syntax;
 using DiffPlex;
 using DiffPlex.DiffBuilder;
 using DiffPlex.DiffBuilder.Model;
@@ -30,8 +31,8 @@ internal static class LineDifference
 
     public static string Errors(UnreadFile file) => (file.Before.Length, file.After.Length) switch
     {
-        (var before, 0) => $"{CheckSummary.Many(before, "error")} before, none now",
-        (0, var after) => $"{CheckSummary.Many(after, "error")} now, none before",
-        var (before, after) => $"{CheckSummary.Many(before, "error")} before, {after} now",
+        (var before, 0) => $"{Phrase.Many(before, "error")} before, none now",
+        (0, var after) => $"{Phrase.Many(after, "error")} now, none before",
+        var (before, after) => $"{Phrase.Many(before, "error")} before, {after} now",
     };
 }

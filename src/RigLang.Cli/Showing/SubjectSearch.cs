@@ -13,7 +13,7 @@ public sealed record SubjectSearch(ImmutableArray<Subject> Subjects, ImmutableAr
 {
     private const int MostListed = 12;
 
-    public static SubjectSearch Find(SubjectQuery query, WorkspaceAnalysis analysis, IEnumerable<FileId> files, Func<FileId, string> shown)
+    public static SubjectSearch Find(SubjectQuery query, WorkspaceAnalysis analysis, IEnumerable<FileId> files, Func<FileId, string> shown, string command = "show")
     {
         var all = files.SelectMany(file => analysis.Workspace.Link(file)?.Declarations ?? []).ToList();
         var showable = all.Where(declaration => Subject.Kinds.Contains(declaration.Kind)).OrderBy(declaration => Subject.Kinds.IndexOf(declaration.Kind)).ToList();
@@ -25,7 +25,7 @@ public sealed record SubjectSearch(ImmutableArray<Subject> Subjects, ImmutableAr
 
         if (query.Name is { } name && matching.Count > 1)
         {
-            var way = $"Say which by its kind (`riglang show {matching[0].Kind.Keyword()} {name}`) or its file (`--in PATH`):";
+            var way = $"Say which by its kind (`riglang {command} {matching[0].Kind.Keyword()} {name}`) or its file (`--in PATH`):";
             return new SubjectSearch([], [$"Several things are called `{name}`. {way}", .. Listed(matching, analysis.Workspace, shown)]);
         }
 

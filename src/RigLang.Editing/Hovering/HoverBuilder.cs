@@ -36,7 +36,7 @@ internal static class HoverBuilder
         var at = spot.Position.Character;
         if (opening.LikeKeyword is { } like && like.Span.Touches(at) && declaration.Parent is not null)
         {
-            return Card(spot, like.Span, LikeCard.Of(spot, declaration));
+            return Card(spot, like.Span, LikeCard.Of(spot.View, declaration));
         }
 
         if (opening.Parent is { } parent && parent.Span.Touches(at))

@@ -1,3 +1,4 @@
+using RigLang.Editing.Comparing;
 using RigLang.Editing.Locating;
 using RigLang.Editing.Reasons;
 using RigLang.Model.Binding;
@@ -8,7 +9,10 @@ namespace RigLang.Editing.Hovering;
 /// <summary>What <c>like</c> takes over and what differs.</summary>
 internal static class LikeCard
 {
-    public static CardText Of(Spot spot, Declaration declaration)
+    /// <summary>Limits and results that are shown; the command shows all.</summary>
+    private const int MostRows = 8;
+
+    public static CardText Of(View view, Declaration declaration)
     {
         var parent = declaration.Parent!;
         var before = Lines(parent.Block).ToDictionary(line => line.Key, line => line.Fact);
@@ -25,7 +29,22 @@ internal static class LikeCard
         var inherited = after.Values.Count(fact => fact.Place.Declaration != declaration.Own.Syntax);
         return new CardText().Paragraph($"**{declaration}** is like {parent}")
             .Paragraph(differences.Count == 0 ? $"All its {inherited} lines are those of {parent.Name}" : $"{inherited} lines are those of {parent.Name}; different are")
-            .Bullets(differences, most: 12);
+            .Bullets(differences, most: 12)
+            .Table(Rows(view, declaration));
+    }
+
+    /// <summary>What comes of it, side by side: limits that are crossed first, then the results that differ most. Without shares, which cost more than a hover may.</summary>
+    private static IEnumerable<string[]> Rows(View view, Declaration declaration)
+    {
+        var outcome = ComparisonView.Outcome(view.State.Analysis, declaration.Parent!, declaration, view.State.Units);
+        if (outcome is null)
+        {
+            return [];
+        }
+
+        var rows = outcome.Limits.Select(limit => new[] { $"room, {limit.Title}", limit.Before, limit.After, limit.Mark })
+            .Concat(outcome.Results.Select(row => new[] { row.Title, row.Before, row.After, row.Difference })).ToList();
+        return [new[] { "", declaration.Parent!.Name, declaration.Name, "" }, .. rows.Take(MostRows), .. rows.Count > MostRows ? new[] { new[] { $"{rows.Count - MostRows} more: riglang beside {declaration.Name}" } } : []];
     }
 
     private static IEnumerable<(string Key, Fact Fact)> Lines(Block block, string path = "") =>

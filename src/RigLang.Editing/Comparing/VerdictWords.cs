@@ -1,24 +1,33 @@
+using RigLang.Syntax;
 using RigLang.Analysis.Results.Ratings;
-using RigLang.Cli.Checking;
 using RigLang.Comparing;
 using RigLang.Editing.Reasons;
 using RigLang.Quantities;
 using RigLang.Syntax.Checks;
 
-namespace RigLang.Cli.Comparing;
+namespace RigLang.Editing.Comparing;
 
 /// <summary>The first line of a comparison.</summary>
-internal static class VerdictWords
+public static class VerdictWords
 {
     public static string Of(Comparison comparison) => comparison.Verdict switch
     {
         Verdict.Same => "Nothing differs.",
         Verdict.OnlyWriting when comparison.Results.IsEmpty => "Only the writing differs; every value is the same.",
         Verdict.OnlyWriting => "Only the writing differs; results move by the rounding of the other unit alone.",
-        Verdict.InputsChanged => $"{CheckSummary.Many(comparison.Changes.Count(change => change.IsInput), "input")} changed, and no result moved.",
-        Verdict.ResultsMoved => $"{CheckSummary.Many(comparison.Results.Length, "result")} moved; no limit is crossed{Mended(comparison)}.",
-        Verdict.NewErrors => $"{CheckSummary.Many(comparison.Findings.New.Count(finding => finding.Severity == Severity.Error), "new error")}.",
+        Verdict.InputsChanged => $"{Phrase.Many(comparison.Changes.Count(change => change.IsInput), "input")} changed, and no result moved.",
+        Verdict.ResultsMoved => $"{Phrase.Many(comparison.Results.Length, "result")} moved; no limit is crossed{Mended(comparison)}.",
+        Verdict.NewErrors => $"{Phrase.Many(comparison.Findings.New.Count(finding => finding.Severity == Severity.Error), "new error")}.",
         _ => $"A limit is crossed: {string.Join("; ", comparison.Limits.Where(limit => limit.IsCrossed).Select(Crossed))}.",
+    };
+
+    /// <summary>The same of two declarations of one state.</summary>
+    public static string Beside(Comparison comparison) => comparison.Verdict switch
+    {
+        Verdict.Same or Verdict.OnlyWriting => "Nothing differs but the writing.",
+        Verdict.InputsChanged => $"{Phrase.Many(comparison.Changes.Count(change => change.IsInput), "input")} differ, and no result.",
+        Verdict.ResultsMoved => $"{Phrase.Many(comparison.Results.Length, "result")} differ; no limit is crossed{Mended(comparison)}.",
+        _ => Of(comparison),
     };
 
     private static string Mended(Comparison comparison) =>
@@ -28,7 +37,7 @@ internal static class VerdictWords
 }
 
 /// <summary>The room to a limit in words.</summary>
-internal static class RoomWords
+public static class RoomWords
 {
     public static string Of(RatingLine? line, UnitChoice units) =>
         line is null ? "–"

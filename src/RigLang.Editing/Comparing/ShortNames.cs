@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using RigLang.Comparing;
 
-namespace RigLang.Cli.Comparing;
+namespace RigLang.Editing.Comparing;
 
 /// <summary>What the changes of one comparison are called where there is little room: the end of each title that no other has.</summary>
-internal sealed class ShortNames
+public sealed class ShortNames
 {
     private readonly Dictionary<Change, string> names = new(ReferenceEqualityComparer.Instance as IEqualityComparer<Change>);
 

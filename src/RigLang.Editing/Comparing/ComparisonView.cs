@@ -1,20 +1,22 @@
+using RigLang.Syntax;
 using System.Collections.Immutable;
+using RigLang.Analysis;
 using RigLang.Analysis.Results;
 using RigLang.Analysis.Tracking;
-using RigLang.Cli.Checking;
 using RigLang.Comparing;
 using RigLang.Editing.Reasons;
 using RigLang.Editing.Workspaces;
 using RigLang.Model.Declaring;
+using RigLang.Model.Linking;
 
-namespace RigLang.Cli.Comparing;
+namespace RigLang.Editing.Comparing;
 
 /// <summary>A comparison in words, ready to be set as text or as Markdown.</summary>
 /// <param name="Verdict">One sentence.</param>
 /// <param name="Inputs">What differs of what is written.</param>
 /// <param name="Groups">What moved, by rig, trip, weighing or run.</param>
 /// <param name="Left">What isn't shown, counted; sentences.</param>
-internal sealed record ComparisonView(string Verdict, ImmutableArray<InputRow> Inputs, ImmutableArray<ResultGroup> Groups, ImmutableArray<string> Left)
+public sealed record ComparisonView(string Verdict, ImmutableArray<InputRow> Inputs, ImmutableArray<ResultGroup> Groups, ImmutableArray<string> Left)
 {
     /// <summary>Results of one declaration that are shown without <c>--all</c>: those that moved most.</summary>
     private const int MostResults = 16;
@@ -26,12 +28,12 @@ internal sealed record ComparisonView(string Verdict, ImmutableArray<InputRow> I
         var shown = comparison.Changes.Where(change => isAll || change.Kind != ChangeKind.Rewritten).ToImmutableArray();
         if (shown.Length < comparison.Changes.Length)
         {
-            left.Add($"{CheckSummary.Many(comparison.Changes.Length - shown.Length, "line")} written in another way, with the same value.");
+            left.Add($"{Phrase.Many(comparison.Changes.Length - shown.Length, "line")} written in another way, with the same value.");
         }
 
         var names = ShortNames.Of(comparison.Changes);
         var groups = comparison.Declarations.Select(pair => Group(comparison, names, pair, habit, isAll, left)).OfType<ResultGroup>().ToImmutableArray();
-        left.Add($"{CheckSummary.Many(comparison.Unmoved, "result")} unmoved.");
+        left.Add($"{Phrase.Many(comparison.Unmoved, "result")} unmoved.");
         if (!comparison.IsTakenApart)
         {
             left.Add("So much changed that it wasn't worked out which change moved what.");
@@ -39,6 +41,25 @@ internal sealed record ComparisonView(string Verdict, ImmutableArray<InputRow> I
 
         return new ComparisonView(VerdictWords.Of(comparison), [.. shown.Select(InputRow.Of)], groups, [.. left]);
     }
+
+    /// <summary>Two declarations of one state: limits that are crossed come first, and the results that differ most.</summary>
+    public static ComparisonView Beside(Comparison comparison, UnitHabit habit, bool isAll)
+    {
+        var view = Of(comparison, habit, isAll);
+        return view with
+        {
+            Verdict = VerdictWords.Beside(comparison),
+            Groups = [.. view.Groups.Select(group => group with
+            {
+                Limits = [.. group.Limits.OrderBy(limit => limit.Mark.Length == 0)],
+                Results = [.. group.Results.OrderByDescending(row => row.Weight)],
+            })],
+        };
+    }
+
+    /// <summary>What comes of one declaration in the place of another; null where no result differs.</summary>
+    public static ResultGroup? Outcome(WorkspaceAnalysis analysis, Declaration first, Declaration second, UnitHabit habit) =>
+        Beside(Comparison.Beside(analysis, first, second, takeApart: false), habit, isAll: false).Groups.FirstOrDefault();
 
     private static ResultGroup? Group(Comparison comparison, ShortNames names, DeclarationPair pair, UnitHabit habit, bool isAll, List<string> left)
     {
@@ -55,13 +76,13 @@ internal sealed record ComparisonView(string Verdict, ImmutableArray<InputRow> I
         var visible = isAll ? rows : [.. rows.Where(row => row.Row.Before != row.Row.After)];
         if (visible.Count < rows.Count)
         {
-            left.Add($"{CheckSummary.Many(rows.Count - visible.Count, "result")} of {pair.Title} moved by less than is shown.");
+            left.Add($"{Phrase.Many(rows.Count - visible.Count, "result")} of {pair.Title} moved by less than is shown.");
         }
 
         var most = isAll ? visible : Most(visible, pair);
         if (most.Count < visible.Count)
         {
-            left.Add($"{CheckSummary.Many(visible.Count - most.Count, "more result")} of {pair.Title} moved; `--all` shows them.");
+            left.Add($"{Phrase.Many(visible.Count - most.Count, "more result")} of {pair.Title} moved; `--all` shows them.");
         }
 
         var rooms = limits.Select(limit => LimitRow.Of(limit, units)).Where(row => isAll || row.Before != row.After).ToImmutableArray();
@@ -87,7 +108,7 @@ internal sealed record ComparisonView(string Verdict, ImmutableArray<InputRow> I
     {
         var title = change.Part.Length is 0 || change.Part == "runs" ? change.Result.Title : $"{change.Part}: {Lower(change.Result.Title)}";
         var difference = double.IsNaN(change.Difference) ? "" : units.WriteDifference(change.Result, change.After!.Subject, change.Before!.Value, change.After.Value, Larger(change));
-        return new ResultRow(title, Value(change.Result, change.Before, units), Value(change.Result, change.After, units), difference, Because(comparison, names, change, units));
+        return new ResultRow(title, Value(change.Result, change.Before, units), Value(change.Result, change.After, units), difference, Because(comparison, names, change, units), Weight(change));
     }
 
     private static string Value(IResult result, Node<double>? node, UnitChoice units) =>
@@ -104,6 +125,11 @@ internal sealed record ComparisonView(string Verdict, ImmutableArray<InputRow> I
         var subject = change.Before!.Subject;
         string Moved(double difference) => units.WriteDifference(change.Result, subject, change.Before.Value, change.Before.Value + difference, Larger(change));
         var shown = change.Because.Where(share => double.IsNaN(share.Difference) || Moved(share.Difference).Any(c => c is >= '1' and <= '9')).ToList();
+        if (shown is [{ Difference: var sole } only] && !double.IsNaN(sole) && Moved(sole) == Moved(change.Difference))
+        {
+            return names[only.Change]; // all of the difference, which stands beside it
+        }
+
         var words = shown.Take(MostShares).Select(share => double.IsNaN(share.Difference) ? $"{names[share.Change]} (alone: not computed)" : $"{names[share.Change]} {Moved(share.Difference)}").ToList();
         if (shown.Count > MostShares)
         {
@@ -126,7 +152,7 @@ internal sealed record ComparisonView(string Verdict, ImmutableArray<InputRow> I
 
 /// <summary>An input that differs.</summary>
 /// <param name="Sort">added, removed, changed, rewritten or renamed.</param>
-internal sealed record InputRow(string Sort, string Title, string? Before, string? After)
+public sealed record InputRow(string Sort, string Title, string? Before, string? After)
 {
     public static InputRow Of(Change change) => new(
         change.Kind switch
@@ -143,14 +169,15 @@ internal sealed record InputRow(string Sort, string Title, string? Before, strin
 }
 
 /// <summary>What moved of one declaration.</summary>
-internal sealed record ResultGroup(string Title, string? Name, ImmutableArray<LimitRow> Limits, ImmutableArray<ResultRow> Results);
+public sealed record ResultGroup(string Title, string? Name, ImmutableArray<LimitRow> Limits, ImmutableArray<ResultRow> Results);
 
 /// <summary>A result that moved.</summary>
-internal sealed record ResultRow(string Title, string Before, string After, string Difference, string Because);
+/// <param name="Weight">How much it moved, against itself; infinite where one of both isn't computed.</param>
+public sealed record ResultRow(string Title, string Before, string After, string Difference, string Because, double Weight);
 
 /// <summary>The room to a limit that moved: "82 kg left".</summary>
 /// <param name="Mark">"crossed", "holds again", or nothing.</param>
-internal sealed record LimitRow(string Title, string Before, string After, string Mark)
+public sealed record LimitRow(string Title, string Before, string After, string Mark)
 {
     public static LimitRow Of(LimitChange limit, UnitChoice units) => new(
         limit.Title, RoomWords.Of(limit.Before, units), RoomWords.Of(limit.After, units), limit.IsCrossed ? "crossed" : limit.IsMended ? "holds again" : "");
