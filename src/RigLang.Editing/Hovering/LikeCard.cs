@@ -11,6 +11,7 @@ internal static class LikeCard
 {
     /// <summary>Limits and results that are shown; the command shows all.</summary>
     private const int MostRows = 8;
+    private const int MostLimits = 3;
 
     public static CardText Of(View view, Declaration declaration)
     {
@@ -42,9 +43,11 @@ internal static class LikeCard
             return [];
         }
 
-        var rows = outcome.Limits.Select(limit => new[] { $"room, {limit.Title}", limit.Before, limit.After, limit.Mark })
-            .Concat(outcome.Results.Select(row => new[] { row.Title, row.Before, row.After, row.Difference })).ToList();
-        return [new[] { "", declaration.Parent!.Name, declaration.Name, "" }, .. rows.Take(MostRows), .. rows.Count > MostRows ? new[] { new[] { $"{rows.Count - MostRows} more: riglang beside {declaration.Name}" } } : []];
+        // What is crossed or mended is always told; of the others the closest leave room for results.
+        var limits = outcome.Limits.Where((limit, index) => limit.Mark.Length > 0 || index < MostLimits).Select(limit => new[] { limit.Title, limit.Before, limit.After, limit.Mark }).ToList();
+        var rows = limits.Concat(outcome.Results.Take(Math.Max(MostRows - limits.Count, MostRows - MostLimits)).Select(row => new[] { row.Title, row.Before, row.After, row.Difference })).ToList();
+        var left = outcome.Limits.Length + outcome.Results.Length - rows.Count;
+        return [["", declaration.Parent!.Name, declaration.Name, ""], .. rows, .. left > 0 ? new[] { new[] { $"{left} more: riglang beside {declaration.Name}" } } : []];
     }
 
     private static IEnumerable<(string Key, Fact Fact)> Lines(Block block, string path = "") =>
