@@ -1,3 +1,4 @@
+using System.Text.Json;
 using RigLang.Analysis.Checks;
 using RigLang.Analysis.Results;
 using RigLang.Model.Declaring;
@@ -53,6 +54,33 @@ public sealed class ExplainTests : IDisposable
         (await cli.Run("explain", "RL901")).Out.Should().Contain("allow expectation-missed because");
         (await cli.Run("explain", "unknown-check")).Out.Should().NotContain("or accept");
     }
+
+    [Fact]
+    public async Task Reasons_are_there_for_other_programs_with_file_line_and_value_as_written()
+    {
+        var run = await cli.With("pair.rig", Rigs.Fine).Run("explain", "rear-axle-load", "--of", "pair", "--json");
+
+        var document = JsonDocument.Parse(run.Out).RootElement;
+        (document.GetProperty("format").GetString(), document.GetProperty("version").GetInt32()).Should().Be(("riglang-explain", 1));
+        var result = document.GetProperty("results")[0];
+        // By moments about the front axle: 900 kg, the driver's 80 kg at 1.5 of 3 m, and 60 kg of tongue 4 m behind it.
+        result.GetProperty("value").GetDouble().Should().BeApproximately(900 + (80 * 1.5 / 3) + (60 * 4 / 3.0), 1e-6);
+        var steps = result.GetProperty("steps").EnumerateArray().ToList();
+        steps[0].GetProperty("formula").GetString().Should().NotBeNullOrEmpty();
+        steps[0].GetProperty("source").GetString().Should().NotBeNullOrEmpty();
+        steps[0].GetProperty("because").EnumerateArray().Should().NotBeEmpty();
+        var wheelbase = steps.Single(step => step.GetProperty("name").GetString() == "vehicle.wheelbase");
+        (wheelbase.GetProperty("sort").GetString(), wheelbase.GetProperty("path").GetString(), wheelbase.GetProperty("line").GetInt32(), wheelbase.GetProperty("shown").GetString(), wheelbase.GetProperty("value").GetDouble())
+            .Should().Be(("written", "pair.rig", 2, "3.00 m", 3.0));
+        steps.SelectMany(step => step.GetProperty("because").EnumerateArray()).Should().OnlyContain(index => index.GetInt32() > 0 && index.GetInt32() < steps.Count);
+        // Half a metre rearward moves 80 kg × 0.5 ÷ 3 onto the rear axle.
+        var move = result.GetProperty("moves").EnumerateArray().Single(move => move.GetProperty("words").GetString()!.Contains("driver") && move.GetProperty("stepUnit").GetString() == "m");
+        move.GetProperty("difference").GetDouble().Should().BeApproximately(80 * 0.5 / 3, 1e-6);
+    }
+
+    [Fact]
+    public async Task Reasons_as_data_are_of_one_result() =>
+        (await cli.With("pair.rig", Rigs.Fine).Run("explain", "tongue-ratio", "--json")).Should().Match<Run>(run => run.Code == 3 && run.ErrorWords.Contains("--of NAME"));
 
     [Fact]
     public async Task A_result_of_a_rig_is_explained_down_to_the_lines_of_its_files()

@@ -29,9 +29,18 @@ internal static class ExplainCommand
             AllowMultipleArgumentsPerToken = true,
         };
         var within = new Option<string>("--in") { HelpName = "PATH", Description = "Where to look for the name; the current folder if nothing is said." };
-        var command = new Command("explain", "Explain a check, fact, result or unit; or why a result is what it is.") { word, of, within, list };
+        var all = new Option<bool>("--all") { Description = "With `--of`: everything that would change the result, not only what does most." };
+        var json = new Option<bool>("--json") { Description = "With `--of`: write all reasons as JSON, for other programs." };
+        var command = new Command("explain", "Explain a check, fact, result or unit; or why a result is what it is.") { word, of, within, all, json, list };
+        command.Validators.Add(result =>
+        {
+            if (result.GetValue(of) is not { Length: > 0 } && (result.GetValue(json) || result.GetValue(all)))
+            {
+                result.AddError("`--all` and `--json` tell the reasons of one result: say whose with `--of NAME`.");
+            }
+        });
         command.SetAction((arguments, cancel) => Task.FromResult(arguments.GetValue(of) is { Length: > 0 } names
-            ? WhyCommand.Run(terminal, arguments.GetValue(word), SubjectQuery.Of(names, arguments.GetValue(within), terminal.Folder), cancel)
+            ? WhyCommand.Run(terminal, arguments.GetValue(word), SubjectQuery.Of(names, arguments.GetValue(within), terminal.Folder), arguments.GetValue(all), arguments.GetValue(json), cancel)
             : Run(terminal, arguments.GetValue(word), arguments.GetValue(list))));
         return command;
     }

@@ -4,6 +4,7 @@ using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using RigLang.Cli.Checking;
 using RigLang.Cli.Comparing;
+using RigLang.Cli.Explaining;
 using RigLang.Cli.Planning;
 using RigLang.Cli.Showing;
 
@@ -14,6 +15,7 @@ namespace RigLang.Cli.Json;
 [JsonSerializable(typeof(ShowDocument))]
 [JsonSerializable(typeof(CompareDocument))]
 [JsonSerializable(typeof(PlanDocument))]
+[JsonSerializable(typeof(WhyDocument))]
 internal sealed partial class JsonOutput : JsonSerializerContext
 {
     private static readonly Lazy<JsonOutput> Readable = new(() => new JsonOutput(new JsonSerializerOptions

@@ -13,6 +13,12 @@ namespace RigLang.Editing.Reasons;
 public sealed record Reason(
     string Title, string Name, string Value, ReasonSort Sort, FilePlace? Place, string Note, ImmutableArray<Reason> Because)
 {
+    /// <summary>The value as a number, SI; NaN where it is none.</summary>
+    public double Number { get; init; } = double.NaN;
+
+    /// <summary>Where the model of a result comes from; empty for anything else.</summary>
+    public string Source { get; init; } = "";
+
     /// <summary>This and everything below it, each once.</summary>
     public IEnumerable<Reason> All()
     {

@@ -16,6 +16,7 @@ public sealed class ReasonTree
 {
     private readonly Workspace workspace;
     private readonly UnitChoice units;
+    private readonly Dictionary<FactRead, Reason> facts = [];
     private readonly Dictionary<Node, Reason> known = new(ReferenceEqualityComparer.Instance as IEqualityComparer<Node>);
 
     private ReasonTree(Workspace workspace, UnitChoice units)
@@ -39,7 +40,7 @@ public sealed class ReasonTree
         // The legs of a trip hang on one another: of a very long one the far end is left out rather than the stack used up.
         ImmutableArray<Reason> because = RuntimeHelpers.TryEnsureSufficientExecutionStack() ? [.. node.Reads.Select(Of).OfType<Reason>().Distinct()] : [];
         var reason = node.Computation is IResult result
-            ? new Reason(result.Title, result.Name, Shown.Value(result, node, units), ReasonSort.Result, null, result.Formula, because)
+            ? new Reason(result.Title, result.Name, Shown.Value(result, node, units), ReasonSort.Result, null, result.Formula, because) { Number = node.IsComputed ? node.Number : double.NaN, Source = result.Source }
             : new Reason(node.Computation.Name, node.Computation.Name, "", ReasonSort.Step, null, "", because);
         known[node] = reason;
         return reason;
@@ -49,7 +50,7 @@ public sealed class ReasonTree
     {
         ComputationRead { Node: var node } => Of(node),
         FactRead { Origin: ReadOrigin.Absent } => null,
-        FactRead fact => Of(fact),
+        FactRead fact => facts.TryGetValue(fact, out var known) ? known : facts[fact] = Of(fact),
         _ => null,
     };
 
@@ -58,7 +59,7 @@ public sealed class ReasonTree
         var place = read.Line is { } line ? PlaceMap.Of(workspace, line.Place) : null;
         var inner = read.Inner.Select(Of).OfType<Reason>().Distinct().ToImmutableArray();
         Reason Make(string fact, string value, ReasonSort sort, string note) =>
-            new(BlockWords.Of(read.Block, fact), read.Fact.FullName, value, sort, place, note, inner);
+            new(BlockWords.Of(read.Block, fact), read.Fact.FullName, value, sort, place, note, inner) { Number = read.Value };
         var computed = read.Fact.Kind is { } kind && !double.IsNaN(read.Value) ? units.Write(read.Value, kind) : "";
         return read.Origin switch
         {
