@@ -9,6 +9,8 @@ namespace RigLang.Benchmarks;
 /// <summary>The examples that the program is shipped with, read into memory.</summary>
 internal static class Examples
 {
+    private static readonly string[] Kinds = ["*.rig", "*.gpx"];
+
     /// <summary>A battery van with a caravan on spring bars, a pick-up with a travel trailer, a hatchback with a flat trailer: file and name of each rig.</summary>
     public static IReadOnlyDictionary<string, string> Rigs { get; } = new Dictionary<string, string>
     {
@@ -17,12 +19,15 @@ internal static class Examples
         ["saturday"] = "firewood/3-saturday.rig",
     };
 
-    public static WorkspaceAnalysis Open()
+    public static WorkspaceAnalysis Open() => new(new Workspace(Files(), "/rigs"));
+
+    /// <summary>All files of the examples, tracks too, below <c>/rigs</c>.</summary>
+    public static MemoryFileSource Files()
     {
         var folder = Path.Combine(Root(), "examples");
-        var texts = Directory.GetFiles(folder, "*.rig", SearchOption.AllDirectories)
+        var texts = Kinds.SelectMany(ending => Directory.GetFiles(folder, ending, SearchOption.AllDirectories))
             .Select(file => ("/rigs/" + Path.GetRelativePath(folder, file).Replace('\\', '/'), File.ReadAllText(file)));
-        return new WorkspaceAnalysis(new Workspace(new MemoryFileSource([.. texts]), "/rigs"));
+        return new MemoryFileSource([.. texts]);
     }
 
     public static RigParts Rig(WorkspaceAnalysis analysis, string name) =>

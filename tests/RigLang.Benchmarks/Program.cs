@@ -1,7 +1,7 @@
 using BenchmarkDotNet.Running;
 using RigLang.Benchmarks;
 
-// `keystrokes`, `results`, `questions`, `answers` and `trips` print the tables of docs/performance.md in a minute; anything else goes to BenchmarkDotNet (`--filter '*'` for all).
+// `keystrokes`, `results`, `reasons`, `questions`, `answers` and `trips` print the tables of docs/performance.md in a minute; anything else goes to BenchmarkDotNet (`--filter '*'` for all).
 if (args is ["keystrokes"])
 {
     KeystrokeTable.Print(Console.Out);
@@ -17,6 +17,12 @@ if (args is ["results"])
 if (args is ["questions"])
 {
     QuestionTable.Print(Console.Out);
+    return 0;
+}
+
+if (args is ["reasons"])
+{
+    ReasonTable.Print(Console.Out);
     return 0;
 }
 

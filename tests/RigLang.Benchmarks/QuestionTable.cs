@@ -17,8 +17,8 @@ internal static class QuestionTable
 
     public static void Print(TextWriter output)
     {
-        output.WriteLine("| question | legs | p50, ms | p95, ms |");
-        output.WriteLine("| --- | --- | --- | --- |");
+        output.WriteLine("| question | legs | looks | computations a look | p50, ms | p95, ms |");
+        output.WriteLine("| --- | --- | --- | --- | --- | --- |");
         foreach (var legs in new[] { 5, 20, 100 })
         {
             Measure(output, "speed of the first leg for the time of the whole trip", legs, Text(legs, "95 %", "? for total-time = 2 h 30 min"));
@@ -32,6 +32,7 @@ internal static class QuestionTable
     {
         var times = new List<double>();
         var isFound = true;
+        var (looks, carried) = (0, 0);
         for (var number = 0; number < WarmUp + Counted; number++)
         {
             var analysis = new WorkspaceAnalysis(new Workspace(new MemoryFileSource([(File.Path, text)]), "/rigs"));
@@ -44,10 +45,18 @@ internal static class QuestionTable
             }
 
             isFound &= solved.Answers.All(answer => answer.IsFound);
+            looks = solved.Answers.Max(answer => answer.Looks);
+            // The solved study is itself one look; asked for what the questions wish, it carries out what each of them did.
+            foreach (var answer in solved.Answers)
+            {
+                answer.Unknown.Result.Compute(solved.Here(answer.Subject!)!);
+            }
+
+            carried = solved.CarriedOut;
         }
 
         times.Sort();
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {question}{(isFound ? "" : " (out of reach)")} | {legs} | {times[Counted / 2]:F2} | {times[Counted * 95 / 100]:F2} |"));
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {question}{(isFound ? "" : " (out of reach)")} | {legs} | {looks} | {carried} | {times[Counted / 2]:F2} | {times[Counted * 95 / 100]:F2} |"));
     }
 
     private static string Text(int legs, string charge, string speed) => $$"""

@@ -99,16 +99,17 @@ public static class ComputedFixes
 
     private static IEnumerable<(Change Change, Study Varied)> Solved(Handle handle, Study study, Check check, Finding finding, CancellationToken cancel)
     {
+        var tried = handle.With(handle.Now);
         bool IsCured(double value)
         {
             cancel.ThrowIfCancellationRequested();
-            var varied = study.With(handle.With(value));
+            var varied = study.With(handle.With(tried, value));
             return !StillFound(check, varied, finding) && (Judgeable.ComesOut(varied) || !Judgeable.ComesOut(study));
         }
 
         var values = handle.Only is { } only ? (IsCured(only) ? [only] : [])
             : new[] { -1, 1 }.Select(sign => LeastChange.Find(handle, sign, IsCured)).OfType<double>();
-        return values.Select(value => (handle.Put(value), study.With(handle.With(value))));
+        return values.Select(value => (handle.Put(value), study.With(handle.With(tried, value))));
     }
 
     private static ComputedFix? FirstThatCures(Insertion insertion, Trial trial, Check check, Finding finding, Study study, CancellationToken cancel)

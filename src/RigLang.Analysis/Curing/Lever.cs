@@ -37,7 +37,12 @@ public sealed record Handle(FactRef Fact, double Now, double Low, double High, U
     /// <summary>Other numbers that get the same value with it.</summary>
     public ImmutableArray<FactRef> Beside { get; init; } = [];
 
-    internal Variation With(double value) => Variation.Of(Beside.Prepend(Fact).Select(fact => new KeyValuePair<FactRef, double>(fact, value)));
+    internal Variation With(double value) => Variation.Of(Values(value));
+
+    /// <summary>The same with another value.</summary>
+    internal Variation With(Variation tried, double value) => tried.At(Values(value));
+
+    private IEnumerable<KeyValuePair<FactRef, double>> Values(double value) => Beside.Prepend(Fact).Select(fact => new KeyValuePair<FactRef, double>(fact, value));
 }
 
 /// <summary>A change of the files.</summary>

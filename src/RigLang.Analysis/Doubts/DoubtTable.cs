@@ -74,7 +74,8 @@ public sealed class DoubtTable
     {
         if (!sides.TryGetValue(fact.Fact, out var both))
         {
-            sides[fact.Fact] = both = (study.With(fact.Fact, fact.Value - (fact.HalfWidth / 2)), study.With(fact.Fact, fact.Value + (fact.HalfWidth / 2)));
+            var below = Variation.Of(fact.Fact, fact.Value - (fact.HalfWidth / 2));
+            sides[fact.Fact] = both = (study.With(below), study.With(below.At(fact.Value + (fact.HalfWidth / 2))));
         }
 
         return both;

@@ -34,11 +34,12 @@ public sealed record Draws(double Low, double High, int Count, int Failed)
         var facts = NumericFacts.Under(node).Where(fact => fact.HalfWidth > 0).ToList();
         var chance = new Random(Seed);
         var values = new List<double>(count);
+        var tried = Variation.Of(facts.Select(fact => new KeyValuePair<FactRef, double>(fact.Fact, fact.Value)));
         for (var draw = 0; draw < count; draw++)
         {
             cancel.ThrowIfCancellationRequested();
-            var drawn = facts.ToDictionary(fact => fact.Fact, fact => fact.Value + (fact.HalfWidth / 2 * Normal.Quantile(Between(chance))));
-            var value = subject.Study.With(Variation.Of(drawn)).ValueHere(result, subject);
+            var drawn = tried.At(facts.Select(fact => new KeyValuePair<FactRef, double>(fact.Fact, fact.Value + (fact.HalfWidth / 2 * Normal.Quantile(Between(chance))))));
+            var value = subject.Study.With(drawn).ValueHere(result, subject);
             if (!double.IsNaN(value))
             {
                 values.Add(value);

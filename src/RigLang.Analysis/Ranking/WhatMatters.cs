@@ -46,11 +46,14 @@ public static class WhatMatters
             : null;
 
     /// <summary>The way that makes the result more, as one would read it; the other where this one leads nowhere.</summary>
-    private static Move? Best(IResult result, ISubject subject, double now, NumericFact fact, double step) =>
-        new[] { step, -step }.Where(change => IsSensible(fact, fact.Value + change))
-            .Select(change => new Move(fact, change, subject.Study.With(fact.Fact, fact.Value + change).ValueHere(result, subject) - now))
+    private static Move? Best(IResult result, ISubject subject, double now, NumericFact fact, double step)
+    {
+        var tried = Variation.Of(fact.Fact, fact.Value);
+        return new[] { step, -step }.Where(change => IsSensible(fact, fact.Value + change))
+            .Select(change => new Move(fact, change, subject.Study.With(tried.At(fact.Value + change)).ValueHere(result, subject) - now))
             .Where(move => !double.IsNaN(move.Difference) && !Limits.Same(now, now + move.Difference))
             .OrderByDescending(move => move.Difference > 0).ThenByDescending(move => Math.Abs(move.Difference)).FirstOrDefault();
+    }
 
     private static bool IsSensible(NumericFact fact, double value)
     {

@@ -31,6 +31,9 @@ public sealed record Answer(Unknown Unknown, ISubject? Subject, AnswerSort Sort,
     /// <summary>The questions that it hangs together with.</summary>
     public ImmutableArray<Unknown> With { get; init; } = [];
 
+    /// <summary>How many times the result was computed to find it: what a question costs, on any machine.</summary>
+    public int Looks { get; init; }
+
     /// <summary>Whether the fact has a value now, which all other results read.</summary>
     public bool IsFound => Sort == AnswerSort.Found;
 }

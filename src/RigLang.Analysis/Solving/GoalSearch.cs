@@ -4,22 +4,25 @@ using RigLang.Quantities;
 namespace RigLang.Analysis.Solving;
 
 /// <summary>
-/// Looks for the values of one number for which a function of it meets a wish. The range is sampled evenly, finer where the function turns or has gaps; each
-/// change of sign is closed in on by Brent's method, each turn that comes near the wish by golden sections. No place within the range is taken twice.
+/// Looks for the values of one number for which a function of it meets a wish. The range is sampled evenly, finer about the places where the function turns, is level
+/// or has gaps; each change of sign, and each turn that may come near the wish, is closed in on by Brent's methods. No place within the range is looked at twice.
 /// </summary>
 internal sealed class GoalSearch
 {
     private const int Coarse = 12;
-    private const int Fine = 60;
+    private const int Finer = 5;
     private const int MostWhole = 200;
+    private const int Halvings = 32;
     private const double Even = 1e-9;
 
     private readonly Func<double, double> function;
     private readonly double low;
     private readonly double high;
     private readonly bool isWhole;
-    private double step;
     private readonly Dictionary<double, double> known = [];
+
+    /// <summary>Ascending; those that can't be computed too, as they part what lies on both sides.</summary>
+    private readonly List<double> places = [];
 
     /// <param name="function">NaN where it can't be computed.</param>
     /// <param name="low">Lower end.</param>
@@ -28,11 +31,23 @@ internal sealed class GoalSearch
     public GoalSearch(Func<double, double> function, double low, double high, bool isWhole)
     {
         (this.function, this.low, this.high, this.isWhole) = (function, low, high, isWhole);
-        Samples = isWhole ? WholeSamples() : EvenSamples();
+        if (isWhole)
+        {
+            SampleWhole();
+        }
+        else
+        {
+            SampleEvenly();
+        }
+
+        Samples = [.. places.Where(IsComputed)];
     }
 
     /// <summary>Where it was looked at, ascending, those that can't be computed left out.</summary>
     public List<double> Samples { get; }
+
+    /// <summary>How many places were looked at.</summary>
+    public int Looks => known.Count;
 
     public double At(double x)
     {
@@ -113,8 +128,8 @@ internal sealed class GoalSearch
         var index = Samples.IndexOf(best);
         if (!isWhole)
         {
-            var closer = Extremum.Least(x => -score(x), Samples[Math.Max(0, index - 1)], Samples[Math.Min(Samples.Count - 1, index + 1)], 2);
-            if (!double.IsNaN(closer.Place) && -closer.Value > score(best) + even)
+            var closer = Extremum.CloseIn(x => -score(x), Samples[Math.Max(0, index - 1)], best, Samples[Math.Min(Samples.Count - 1, index + 1)], -score(best));
+            if (-closer.Value > score(best) + even)
             {
                 return (closer.Place, Binding.Turn);
             }
@@ -138,7 +153,7 @@ internal sealed class GoalSearch
     /// <summary>Halves a stretch until the two sides of what happens in it lie together.</summary>
     private static (double Before, double Behind) CloseIn(double before, double behind, Func<double, bool> isBefore)
     {
-        for (var i = 0; i < 32; i++)
+        for (var i = 0; i < Halvings; i++)
         {
             var middle = (before + behind) / 2;
             (before, behind) = isBefore(middle) ? (middle, behind) : (before, middle);
@@ -148,7 +163,9 @@ internal sealed class GoalSearch
     }
 
     /// <summary>Neighbours with nothing between them that can't be computed.</summary>
-    private IEnumerable<(double First, double Second)> Pairs() => Samples.Zip(Samples.Skip(1)).Where(pair => pair.Second - pair.First < 1.5 * step);
+    private IEnumerable<(double First, double Second)> Pairs() => places.Zip(places.Skip(1)).Where(pair => IsComputed(pair.First) && IsComputed(pair.Second));
+
+    private bool IsComputed(double x) => double.IsFinite(At(x));
 
     private double Spread() => Samples.Max(At) - Samples.Min(At);
 
@@ -161,12 +178,13 @@ internal sealed class GoalSearch
             var (a, b, c) = (Samples[i - 1], Samples[i], Samples[i + 1]);
             var sign = Math.Sign(At(b) - target);
             double Off(double x) => sign * (At(x) - target);
-            if (sign == 0 || !(Off(a) > 0) || !(Off(c) > 0) || !(Off(b) <= Off(a)) || !(Off(b) <= Off(c)) || (Off(b) == Off(a) && Off(b) == Off(c)))
+            // A turn goes on beyond the middle one by far less than the two others lie above it; without this each turn far from the wish would be closed in on.
+            if (sign == 0 || Off(b) > 2 * (Off(a) + Off(c) - (2 * Off(b))) || !(Off(a) > 0) || !(Off(c) > 0) || !(Off(b) <= Off(a)) || !(Off(b) <= Off(c)) || (Off(b) == Off(a) && Off(b) == Off(c)))
             {
                 continue;
             }
 
-            var turn = Extremum.Least(Off, a, c, 2);
+            var turn = Extremum.CloseIn(Off, a, b, c, Off(b));
             if (turn.Value <= Even * Spread())
             {
                 places.AddRange(turn.Value < 0 ? [.. Root.Find(At, a, turn.Place, target, 1).Places, .. Root.Find(At, turn.Place, c, target, 1).Places] : [turn.Place]);
@@ -190,58 +208,51 @@ internal sealed class GoalSearch
         return distinct;
     }
 
-    private List<double> WholeSamples()
+    private void SampleWhole()
     {
         var (first, last) = (Math.Ceiling(low), Math.Floor(high));
         var step = Math.Max(1, Math.Ceiling((last - first) / MostWhole));
-        var samples = new List<double>();
         for (var x = first; x <= last; x += step)
         {
-            if (double.IsFinite(At(x)))
-            {
-                samples.Add(x);
-            }
+            places.Add(x);
         }
-
-        return samples;
     }
 
-    private List<double> EvenSamples()
+    private void SampleEvenly()
     {
-        var samples = Sampled(Coarse);
-        // A function that only rises or only falls hides nothing between its samples.
-        return samples.Count == Coarse + 1 && IsMonotonic(samples) ? samples : Sampled(Fine);
-    }
-
-    private List<double> Sampled(int steps)
-    {
-        step = (high - low) / steps;
-        var samples = new List<double>();
-        var (before, isKnown) = (low, false);
-        for (var i = 0; i <= steps; i++)
+        for (var i = 0; i <= Coarse; i++)
         {
-            var x = i == steps ? high : low + ((high - low) * i / steps);
-            var isComputed = double.IsFinite(At(x));
-            if (i > 0 && isComputed != isKnown)
-            {
-                // The last place where it is still computed counts as a sample: what lies beyond is nobody's.
-                samples.Add(isKnown ? CloseIn(before, x, y => double.IsFinite(At(y))).Before : CloseIn(x, before, y => double.IsFinite(At(y))).Before);
-            }
-
-            if (isComputed)
-            {
-                samples.Add(x);
-            }
-
-            (before, isKnown) = (x, isComputed);
+            places.Add(i == Coarse ? high : low + ((high - low) * i / Coarse));
         }
 
-        return [.. samples.Distinct()];
+        // A function that only rises or only falls hides nothing between its samples; nor does it far from where it turns.
+        var fine = places.Take(Coarse).Where((_, index) => IsUneven(index) || IsUneven(index + 1)).ToList();
+        foreach (var from in fine)
+        {
+            places.AddRange(Enumerable.Range(1, Finer - 1).Select(part => from + ((high - low) * part / (Coarse * Finer))));
+        }
+
+        places.Sort();
+        // The last place where it is still computed counts as a sample: what lies beyond is nobody's.
+        places.AddRange([.. from pair in places.Zip(places.Skip(1))
+                            where IsComputed(pair.First) != IsComputed(pair.Second)
+                            let ends = IsComputed(pair.First) ? pair : (pair.Second, pair.First)
+                            select CloseIn(ends.Item1, ends.Item2, IsComputed).Before]);
+        places.Sort();
+        var distinct = places.Distinct().ToList();
+        places.Clear();
+        places.AddRange(distinct);
     }
 
-    private bool IsMonotonic(List<double> samples)
+    /// <summary>Whether the function doesn't go on from the sample as it came to it.</summary>
+    private bool IsUneven(int index)
     {
-        var steps = samples.Zip(samples.Skip(1), (a, b) => Math.Sign(At(b) - At(a))).ToList();
-        return steps.TrueForAll(step => step > 0) || steps.TrueForAll(step => step < 0);
+        if (index == 0 || index == Coarse)
+        {
+            return !IsComputed(places[index]);
+        }
+
+        var (before, behind) = (At(places[index]) - At(places[index - 1]), At(places[index + 1]) - At(places[index]));
+        return !(before * behind > 0);
     }
 }

@@ -12,7 +12,8 @@ internal static class SingleSearch
     public static Answer Answer(Question question, Study study, CancellationToken cancel)
     {
         var (unknown, range) = (question.Unknown, question.Range);
-        Node<double> Look(double value) => question.ResultOf(question.Subject!, study.With(Variation.Solved([new(unknown.Fact, value)])))!;
+        var tried = Variation.Solved([new(unknown.Fact, range.Usual)]);
+        Node<double> Look(double value) => question.ResultOf(question.Subject!, study.With(tried.At(value)))!;
         var search = new GoalSearch(
             value =>
             {
@@ -46,6 +47,6 @@ internal static class SingleSearch
         var isClose = Math.Abs(search.At(reached) - target.Value) <= Rounding.Tolerance(target);
         return Make(isClose ? AnswerSort.Found : AnswerSort.OutOfReach, reached, search.At(reached)) with { Binds = why };
 
-        Answer Make(AnswerSort sort, double value, double reached) => new(unknown, question.Subject, sort, value, reached) { Range = (range.Low, range.High) };
+        Answer Make(AnswerSort sort, double value, double reached) => new(unknown, question.Subject, sort, value, reached) { Range = (range.Low, range.High), Looks = search.Looks };
     }
 }

@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using RigLang.Model.Binding;
-using RigLang.Model.Declaring;
 
 namespace RigLang.Analysis.Tracking;
 
@@ -11,29 +9,28 @@ namespace RigLang.Analysis.Tracking;
 public sealed class Variation
 {
     private readonly Dictionary<FactRef, Change> changes = [];
-    private readonly HashSet<(Block, FactDeclaration)> single = [];
     private readonly Dictionary<Fact, Fact> lines = new(ReferenceEqualityComparer.Instance as IEqualityComparer<Fact>);
-    private readonly Dictionary<Node, bool> known = new(ReferenceEqualityComparer.Instance as IEqualityComparer<Node>);
+    private readonly ReadOrigin origin;
+    private readonly Reach reach;
 
     /// <param name="changes">SI; of a place, metres rearward of its point.</param>
     /// <param name="origin">How a read of them is marked: <see cref="ReadOrigin.Varied"/> or <see cref="ReadOrigin.Solved"/>.</param>
     /// <param name="under">What already holds and still does.</param>
-    internal Variation(IEnumerable<KeyValuePair<FactRef, double>> changes, ReadOrigin origin, Variation? under)
+    /// <param name="reach">What these facts come to, where that was asked before.</param>
+    internal Variation(IEnumerable<KeyValuePair<FactRef, double>> changes, ReadOrigin origin, Variation? under, Reach? reach = null)
     {
+        this.origin = origin;
         Under = under;
         foreach (var (fact, value) in changes)
         {
             this.changes[fact] = new Change(value, origin);
-            if (!fact.Fact.Repeats)
-            {
-                single.Add((fact.Block, fact.Fact));
-            }
-
             if (fact is { Line: { } line, IsAssumption: false })
             {
                 lines[line] = ReplacedLines.With(lines.GetValueOrDefault(line) ?? under?.Replaced(line) ?? line, fact, value);
             }
         }
+
+        this.reach = reach ?? new Reach(this.changes.Keys);
     }
 
     /// <summary>One fact with another value (SI).</summary>
@@ -44,6 +41,13 @@ public sealed class Variation
     /// <summary>Answers to questions: no line says these, they were found.</summary>
     internal static Variation Solved(IEnumerable<KeyValuePair<FactRef, double>> answers) => new(answers, ReadOrigin.Solved, null);
 
+    /// <summary>The same facts with other values, as a search tries them: what they come to is found out once for all.</summary>
+    /// <param name="values">SI; one for each of the facts.</param>
+    public Variation At(IEnumerable<KeyValuePair<FactRef, double>> values) => new(values, origin, Under, reach);
+
+    /// <summary>The only fact with another value (SI).</summary>
+    public Variation At(double value) => At([new(changes.Keys.Single(), value)]);
+
     /// <summary>The facts with their values here.</summary>
     public IEnumerable<KeyValuePair<FactRef, double>> Facts => changes.Select(pair => new KeyValuePair<FactRef, double>(pair.Key, pair.Value.Value));
 
@@ -53,7 +57,7 @@ public sealed class Variation
     /// <summary>The same changes laid over what another study already holds.</summary>
     internal Variation Over(Variation? under) => under is null && Under is null
         ? this
-        : new Variation(Facts, changes.Values.Select(change => change.Origin).FirstOrDefault(ReadOrigin.Varied), under);
+        : new Variation(Facts, origin, under, reach);
 
     /// <summary>The value of a fact that isn't what its line says, here or in what it is laid over.</summary>
     internal Change? Find(FactRef fact) => changes.TryGetValue(fact, out var change) ? change : Under?.Find(fact);
@@ -62,47 +66,7 @@ public sealed class Variation
     internal Fact Replaced(Fact line) => lines.TryGetValue(line, out var replaced) ? replaced : Under?.Replaced(line) ?? line;
 
     /// <summary>Whether a computation's reads come to a fact that is changed here.</summary>
-    internal bool Reaches(Node node)
-    {
-        lock (known)
-        {
-            // A stack of its own: the legs of a trip hang on one another, so a long one goes deep.
-            var open = new Stack<Node>();
-            open.Push(node);
-            while (open.TryPeek(out var next))
-            {
-                if (known.ContainsKey(next))
-                {
-                    open.Pop();
-                    continue;
-                }
-
-                var count = open.Count;
-                var isReached = next.Reads.Any(Touches);
-                foreach (var under in isReached ? [] : next.Under)
-                {
-                    if (!known.TryGetValue(under, out var isUnderReached))
-                    {
-                        open.Push(under);
-                    }
-
-                    isReached |= isUnderReached;
-                }
-
-                if (isReached || open.Count == count)
-                {
-                    known[next] = isReached;
-                }
-            }
-
-            return known[node];
-        }
-    }
-
-    private bool Touches(Read read) => read is FactRead fact
-        && ((fact.Fact.Repeats ? fact.Line is { } line && lines.ContainsKey(line) : single.Contains((fact.Block, fact.Fact)))
-            || (fact is { Origin: ReadOrigin.Practice, Line: { } assume } && changes.ContainsKey(FactRef.Of(fact.Block, assume)))
-            || fact.Inner.Any(Touches));
+    internal bool Reaches(Node node) => reach.Holds(node);
 
     /// <summary>A value put in place of what the files say.</summary>
     /// <param name="Value">SI.</param>
